@@ -1,0 +1,62 @@
+import type { Size } from '../recipe/recipe.js';
+import type { FlapRecord, ScoreLine } from './folding.js';
+
+/**
+ * The numbers of one envelope as made, named as `expect` and the facts JSON name them (language.md, "Facts as JSON").
+ * Lengths mm, areas mm², masses g, full precision. Null is unknown, or does not apply.
+ */
+export interface Facts {
+  readonly construction: 'diagonal';
+  readonly units: 'mm' | 'cm' | 'in';
+  readonly card: { readonly width: number; readonly height: number; readonly bulk: number };
+  readonly face: Size;
+  readonly depth: number;
+  readonly shift: number;
+  readonly blank: Size;
+  /** First score, then the second of a box. */
+  readonly scores: FlapRecord<readonly ScoreLine[]>;
+  readonly flaps: FlapRecord<{
+    readonly shape: 'pointed' | 'rounded' | 'blunt';
+    readonly height: number;
+    /** Length taken off the tip along its height; 0 where it is left whole. */
+    readonly trimmed: number;
+  }>;
+  readonly margins: {
+    /** By how much the marks on an edge pass each other, at the tightest edge. */
+    readonly crossing: number;
+    /** Width of the seam between a side flap and the bottom flap, at the tighter side. */
+    readonly seamOverlap: number;
+    readonly bareArea: number;
+    /** Length on the centre line over which the closed seal flap lies on glued paper. */
+    readonly closure: number;
+    readonly roomWidth: number;
+    readonly roomHeight: number;
+    /** Null for a flat envelope. */
+    readonly roomDepth: number | null;
+  };
+  readonly worst: {
+    readonly crossing: number;
+    readonly seamOverlap: number;
+    readonly closure: number;
+    readonly roomWidth: number;
+    readonly roomHeight: number;
+    readonly roomDepth: number | null;
+    /** Least distance between a flap's tip and the fold opposite, in the worst case of the hand. */
+    readonly flapStop: number;
+  };
+  /** As `worst.flapStop`, as made. */
+  readonly flapStop: number;
+  readonly thickness: number;
+  readonly mass: number | null;
+  readonly sheet: { readonly paper: string; readonly width: number; readonly height: number; readonly copies: number } | null;
+  /** Greatest number of layers on the back. */
+  readonly layers: number;
+  /** Usable length of each lower seam. */
+  readonly seamLength: number;
+  readonly diagonal: number;
+  /** All the tape or glue line of one envelope. */
+  readonly tapeLength: number;
+  /** Area of the blank after trimming. */
+  readonly area: number;
+  readonly caliper: { readonly value: number; readonly basis: 'stated' | 'estimated' | 'assumed' };
+}

@@ -1,0 +1,50 @@
+/*
+ * text/: named texts, places in them, edits to them.
+ * In: a name and a string. Out: lines, columns, spans.
+ * Refuses to know: what any text means, and where it was read from.
+ */
+
+/** A named text; `name` is the path as messages show it (`<stdin>` for standard input). */
+export interface Source {
+  readonly name: string;
+  readonly text: string;
+  /** Offset (UTF-16 units) at which each line starts; the first is 0. LF, CRLF and lone CR each end a line. */
+  readonly lineStarts: readonly number[];
+}
+
+/** A line and a column, both from 1; columns count code points. */
+export interface Position {
+  readonly line: number;
+  readonly column: number;
+}
+
+/** Names a text and finds its lines. */
+export function source(name: string, text: string): Source {
+  const lineStarts = [0];
+  for (let offset = 0; offset < text.length; offset++) {
+    const code = text.charCodeAt(offset);
+    if (code === 10 || (code === 13 && text.charCodeAt(offset + 1) !== 10)) lineStarts.push(offset + 1);
+  }
+  return { name, text, lineStarts };
+}
+
+/** The line and column of an offset (clamped to the text). */
+export function position({ text, lineStarts }: Source, offset: number): Position {
+  const at = Math.max(0, Math.min(offset, text.length));
+  let low = 0;
+  let high = lineStarts.length - 1;
+  while (low < high) {
+    const middle = (low + high + 1) >> 1;
+    if ((lineStarts[middle] ?? 0) <= at) low = middle;
+    else high = middle - 1;
+  }
+  const column = [...text.slice(lineStarts[low] ?? 0, at)].length + 1;
+  return { line: low + 1, column };
+}
+
+/** The text of a line (from 1), without its line end. */
+export function lineText({ text, lineStarts }: Source, line: number): string {
+  const start = lineStarts[line - 1] ?? text.length;
+  const end = lineStarts[line] ?? text.length;
+  return text.slice(start, end).replace(/[\r\n]+$/, '');
+}
