@@ -1,0 +1,38 @@
+/*
+ * emit/: from facts and drawings to the bytes of a file.
+ * In: one compiled recipe. Out: text or bytes, the same for the same input.
+ * Refuses to know: the disk, the clock, and any decision about the envelope: it only converts.
+ */
+import type { Diagnostic } from '../diagnostics/diagnostic.js';
+import type { Facts } from '../folding/facts.js';
+import type { Folding } from '../folding/folding.js';
+import type { Envelope } from '../recipe/recipe.js';
+
+/** What an emitter works from: one envelope with its folding, its numbers and its findings. */
+export interface Job {
+  readonly envelope: Envelope;
+  readonly folding: Folding;
+  readonly facts: Facts;
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+export type PageName = 'letter' | 'a4' | 'a3' | 'tabloid' | 'legal' | 'fit';
+
+export interface EmitOptions {
+  /** The paper of the printer; null: letter where the recipe's units are inches, else a4. */
+  readonly page: PageName | null;
+  /** Margin that the printer cannot reach, in mm. */
+  readonly margin: number;
+  /** Stamped into the file as its creation date: SOURCE_DATE_EPOCH, or a fixed day. */
+  readonly date: Date;
+  /** TrueType files to embed, read by the host. */
+  readonly fonts: { readonly regular: Uint8Array; readonly bold: Uint8Array };
+}
+
+/** A kind of file that `build` writes: `NAME` + extension. */
+export interface Emitter {
+  readonly name: string;
+  readonly extension: string;
+  readonly mediaType: string;
+  readonly emit: (job: Job, options: EmitOptions) => Promise<Uint8Array>;
+}
