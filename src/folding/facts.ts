@@ -48,7 +48,12 @@ export interface Facts {
   readonly flapStop: number;
   readonly thickness: number;
   readonly mass: number | null;
-  readonly sheet: { readonly paper: string; readonly width: number; readonly height: number; readonly copies: number } | null;
+  readonly sheet: {
+    readonly paper: string;
+    readonly width: number;
+    readonly height: number;
+    readonly copies: number;
+  } | null;
   /** Greatest number of layers on the back. */
   readonly layers: number;
   /** Usable length of each lower seam. */

@@ -95,11 +95,14 @@ export interface Folding {
   readonly blankOutline: readonly Point[];
   /** The outline after notches and tips are cut, with true arcs. */
   readonly cutOutline: Path;
-  /** What trimming takes away, each a closed path. */
-  readonly offcuts: readonly { readonly kind: 'notch' | 'tip'; readonly path: Path }[];
+  /** What trimming takes away, each a counter-clockwise polygon (arcs flattened to within 0.01 mm). */
+  readonly offcuts: readonly { readonly kind: 'notch' | 'tip'; readonly outline: readonly Point[] }[];
   readonly creases: readonly Crease[];
   /** Bottom first to top: face, walls, ears and flaps in the order in which they are folded. */
   readonly pieces: readonly Piece[];
+  /** Length on the centre line over which the closed seal flap lies on glued paper. */
+  readonly closure: number;
+  /** The side flaps are glued to each other, because the bottom flap alone closes too little. */
   readonly centreSeam: boolean;
   readonly glue: readonly GlueLine[];
   /** Stretches of the back that stay bare, as polygons in the blank's frame (empty: fully covered). */

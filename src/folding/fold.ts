@@ -1,0 +1,30 @@
+import type { Envelope } from '../recipe/recipe.js';
+import { asMade } from './as-made.js';
+import { closure } from './closure.js';
+import { bare } from './cover.js';
+import { creases } from './creases.js';
+import type { Folding } from './folding.js';
+import { glueLines } from './glue.js';
+import { blankOutline, cutOutline, offcuts } from './outline.js';
+import { pieces } from './pieces.js';
+
+/** Folds one envelope: rounds it to the ruler, cuts its outline, folds its pieces in order, and looks what is bare. */
+export function fold(envelope: Envelope): Folding {
+  const made = asMade(envelope);
+  const caliper = envelope.caliper.value;
+  const outline = cutOutline(made, caliper);
+  const folded = pieces(made, outline);
+  const closed = closure(envelope, made, folded);
+  return {
+    made,
+    blankOutline: blankOutline(made),
+    cutOutline: outline,
+    offcuts: offcuts(made, outline),
+    creases: creases(made, caliper),
+    pieces: folded,
+    closure: closed.length,
+    centreSeam: closed.centreSeam,
+    glue: glueLines(envelope, made, folded, closed),
+    bare: bare(made, folded),
+  };
+}

@@ -1,0 +1,57 @@
+import { between, type Point, type Segment } from './point.js';
+import { type Polygon, tidy } from './polygon.js';
+
+/** All points with `a·x + b·y <= c`. */
+export interface HalfPlane {
+  readonly a: number;
+  readonly b: number;
+  readonly c: number;
+}
+
+/** How far a point lies outside (negative: inside), in units of (a, b). */
+const outside = ({ a, b, c }: HalfPlane, { x, y }: Point): number => a * x + b * y - c;
+
+/** Points within this of a half-plane's edge count as on it. */
+const ON_EDGE = 1e-9;
+
+/**
+ * The part of a polygon in all half-planes (Sutherland and Hodgman). A polygon that is not convex must come out in
+ * one piece, or its parts are joined along the edge.
+ */
+export function clip(polygon: Polygon, halfPlanes: readonly HalfPlane[]): Polygon {
+  let result: readonly Point[] = polygon;
+  for (const halfPlane of halfPlanes) {
+    const kept: Point[] = [];
+    result.forEach((here, index) => {
+      const next = result[(index + 1) % result.length] as Point;
+      const [now, then] = [outside(halfPlane, here), outside(halfPlane, next)];
+      if (now <= ON_EDGE) kept.push(here);
+      if ((now < -ON_EDGE && then > ON_EDGE) || (now > ON_EDGE && then < -ON_EDGE)) {
+        kept.push(between(here, next, now / (now - then)));
+      }
+    });
+    result = kept;
+  }
+  return tidy(result);
+}
+
+/** The part of a segment in all half-planes, or null. */
+export function clipSegment({ from, to }: Segment, halfPlanes: readonly HalfPlane[]): Segment | null {
+  let [start, end] = [0, 1];
+  for (const halfPlane of halfPlanes) {
+    const [atFrom, atTo] = [outside(halfPlane, from), outside(halfPlane, to)];
+    if (atFrom > ON_EDGE && atTo > ON_EDGE) return null;
+    if (atFrom > ON_EDGE) start = Math.max(start, atFrom / (atFrom - atTo));
+    else if (atTo > ON_EDGE) end = Math.min(end, atFrom / (atFrom - atTo));
+  }
+  return start < end ? { from: between(from, to, start), to: between(from, to, end) } : null;
+}
+
+/** The half-planes whose common part is a convex, counter-clockwise polygon. */
+export const halfPlanesOf = (convex: Polygon): readonly HalfPlane[] =>
+  convex.map((here, index) => {
+    const next = convex[(index + 1) % convex.length] as Point;
+    const [a, b] = [next.y - here.y, here.x - next.x];
+    const length = Math.hypot(a, b) || 1;
+    return { a: a / length, b: b / length, c: (a * here.x + b * here.y) / length };
+  });

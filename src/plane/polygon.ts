@@ -1,0 +1,53 @@
+import { distance, type Point, turn } from './point.js';
+
+/** Corners in order, counter-clockwise, the first not repeated; fewer than three bound nothing. */
+export type Polygon = readonly Point[];
+
+/** Points closer than this are one point: floating-point noise, far below anything drawn. */
+const SAME_POINT = 1e-9;
+
+/** Signed area: positive for counter-clockwise. */
+export function area(polygon: Polygon): number {
+  let twice = 0;
+  polygon.forEach((corner, index) => {
+    const next = polygon[(index + 1) % polygon.length] ?? corner;
+    twice += corner.x * next.y - next.x * corner.y;
+  });
+  return twice / 2;
+}
+
+/** Least and greatest coordinates; of no points at all, an empty box at the origin. */
+export function bounds(points: readonly Point[]): { readonly min: Point; readonly max: Point } {
+  if (points.length === 0) return { min: { x: 0, y: 0 }, max: { x: 0, y: 0 } };
+  const min = { x: Infinity, y: Infinity };
+  const max = { x: -Infinity, y: -Infinity };
+  for (const { x, y } of points) {
+    min.x = Math.min(min.x, x);
+    min.y = Math.min(min.y, y);
+    max.x = Math.max(max.x, x);
+    max.y = Math.max(max.y, y);
+  }
+  return { min, max };
+}
+
+/** The same polygon turning counter-clockwise. */
+export const counterClockwise = (polygon: Polygon): Polygon =>
+  area(polygon) < 0 ? [...polygon].reverse() : polygon;
+
+/** Drops repeated corners, corners on a straight line, and spikes that run out and back. */
+export function tidy<Corner extends Point>(polygon: readonly Corner[]): readonly Corner[] {
+  const kept = [...polygon];
+  for (let index = 0; index < kept.length && kept.length > 2; ) {
+    const before = kept[(index + kept.length - 1) % kept.length] as Corner;
+    const here = kept[index] as Corner;
+    const after = kept[(index + 1) % kept.length] as Corner;
+    const longest = Math.max(distance(before, here), distance(here, after));
+    if (distance(before, here) < SAME_POINT || Math.abs(turn(before, here, after)) < SAME_POINT * longest) {
+      kept.splice(index, 1);
+      index = Math.max(0, index - 2);
+    } else {
+      index++;
+    }
+  }
+  return kept.length > 2 ? kept : [];
+}
