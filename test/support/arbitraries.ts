@@ -1,0 +1,43 @@
+import fc from 'fast-check';
+import type { FlapShape } from '../../src/recipe/recipe.js';
+import { envelope } from './envelopes.js';
+
+/** A length on a ruler of half millimetres. */
+const halfMillimetres = (min: number, max: number) =>
+  fc.integer({ min: Math.round(min * 2), max: Math.round(max * 2) }).map((steps) => steps / 2);
+
+const flapShape: fc.Arbitrary<FlapShape | null> = fc.oneof(
+  fc.constant(null),
+  fc.constant({ kind: 'pointed' as const }),
+  halfMillimetres(2, 15).map((radius) => ({ kind: 'rounded' as const, radius })),
+  halfMillimetres(2, 15).map((cut) => ({ kind: 'blunt' as const, cut, radius: 0 })),
+);
+
+const treatment = fc.constantFrom('folded' as const, 'notched' as const);
+
+/** Envelopes of every proportion whose creases cross: flat and box, shifted or not, every tip and corner. */
+export const anyEnvelope = fc
+  .record({
+    width: halfMillimetres(55, 420),
+    ratio: fc.double({ min: 1 / 3, max: 3, noNaN: true }),
+    seam: halfMillimetres(5, 20),
+    depth: fc.oneof(fc.constant(0), halfMillimetres(3, 30)),
+    shift: fc.oneof(fc.constant(0), halfMillimetres(0.5, 8)),
+    bottom: treatment,
+    seal: treatment,
+    caliper: fc.constantFrom(0.1, 0.15, 0.3, 0.5),
+    step: fc.constantFrom(0.5, 1, 1.5875),
+    shapes: fc.record({ flap: flapShape, bottom: flapShape, sides: flapShape }),
+  })
+  .map(({ width, ratio, seam, depth, shift, bottom, seal, caliper, step, shapes }) =>
+    envelope({
+      face: { width, height: Math.max(40, Math.round((width / ratio) * 2) / 2) },
+      seam,
+      depth,
+      shift,
+      corners: depth > 0 ? { bottom: 'notched', seal: 'notched' } : { bottom, seal },
+      caliper,
+      step,
+      ...shapes,
+    }),
+  );

@@ -1,0 +1,68 @@
+import type { Envelope, Paper, Size } from '../../src/recipe/recipe.js';
+import type { Origin, Stated } from '../../src/recipe/origin.js';
+import { source } from '../../src/text/source.js';
+
+const NOWHERE = { source: source('made-up.plica', ''), start: 0, end: 0 };
+const origin: Origin = { kind: 'written', span: NOWHERE };
+const stated = <T>(value: T): Stated<T> => ({ value, origin });
+
+/** What a test wants to say about an envelope; every length in mm, nothing derived from anything else. */
+export interface Wishes {
+  readonly card?: Size;
+  readonly face?: Size;
+  readonly bulk?: number;
+  readonly depth?: number;
+  readonly shift?: number;
+  readonly seam?: number;
+  readonly blank?: Size | null;
+  readonly sideMarks?: readonly [number, number] | null;
+  readonly sealMark?: number | null;
+  readonly bottomMark?: number | null;
+  readonly corners?: Envelope['corners']['value'];
+  readonly flap?: Envelope['flap']['value'];
+  readonly bottom?: Envelope['bottom']['value'];
+  readonly sides?: Envelope['sides']['value'];
+  readonly fasten?: Envelope['fasten']['value'];
+  readonly step?: number;
+  readonly tolerance?: number;
+  readonly caliper?: number;
+  readonly tape?: number;
+  readonly paper?: Paper | null;
+}
+
+/** An envelope stated outright, without a recipe's text: for tests of the folding alone. */
+export function envelope(wishes: Wishes): Envelope {
+  const face = wishes.face ?? { width: 160, height: 110 };
+  return {
+    name: 'made-up',
+    span: NOWHERE,
+    units: 'mm',
+    title: stated('Made up'),
+    note: stated([]),
+    tags: stated([]),
+    card: stated(wishes.card ?? { width: face.width - 5, height: face.height - 5 }),
+    bulk: stated(wishes.bulk ?? 1),
+    contents: stated(null),
+    depth: stated(wishes.depth ?? 0),
+    ease: stated({ width: 5, height: 5 }),
+    face: stated(face),
+    seam: stated(wishes.seam ?? 12),
+    blank: stated(wishes.blank ?? null),
+    sideMarks: stated(wishes.sideMarks ?? null),
+    sealMark: stated(wishes.sealMark ?? null),
+    bottomMark: stated(wishes.bottomMark ?? null),
+    opens: stated(face.width >= face.height ? 'side' : 'end'),
+    shift: stated(wishes.shift ?? 0),
+    flap: stated(wishes.flap ?? null),
+    bottom: stated(wishes.bottom ?? null),
+    sides: stated(wishes.sides ?? null),
+    corners: stated(wishes.corners ?? { bottom: 'folded', seal: 'notched' }),
+    fasten: stated(wishes.fasten ?? 'glue'),
+    step: stated(wishes.step ?? 0.5),
+    tolerance: stated(wishes.tolerance ?? 0.8),
+    paper: stated(wishes.paper ?? null),
+    caliper: { value: wishes.caliper ?? 0.15, basis: 'stated' },
+    tape: stated(wishes.tape ?? 6),
+    expects: [],
+  };
+}
