@@ -1,6 +1,6 @@
 import type { HalfPlane } from '../plane/clip.js';
 import type { CornerTreatment } from '../recipe/recipe.js';
-import { firstScoreAt, isSide, NEIGHBOURS, OUTWARD } from './corner-directions.js';
+import { firstScoreAt, isSide, NEIGHBOURS, OUTWARD, outerScoreAt } from './corner-directions.js';
 import type { AsMade, FlapName } from './folding.js';
 
 /** How far the cut on the side pieces stands back from the end score, in mm: `max(0.5, 2 × caliper)`. */
@@ -9,7 +9,10 @@ export const standBack = (caliper: number): number => Math.max(0.5, 2 * caliper)
 /** Radius of the round end of a notch, where a sharp one would tear: 1.5 mm across, or what the stand-back allows. */
 export const notchRadius = (caliper: number): number => Math.min(0.75, standBack(caliper));
 
-/** Beyond the stand-back, the edge of a notched seal or bottom piece leans in 1 in this. */
+/**
+ * Beyond the outermost score and the stand-back, the edge of a notched seal or bottom piece leans in 1 in this. (A wall
+ * keeps its width: leaning from the first score would leave pinholes at a box's corners.)
+ */
 const LEAN = 8;
 
 /** What becomes of the corner pieces beside an end flap. */
@@ -31,6 +34,6 @@ export const besideCorners = (made: AsMade, flap: FlapName, caliper: number): re
     if (isSide(flap)) return notched ? [{ a: m.x, b: m.y, c: limit - standBack(caliper) }] : [];
     const upright = { a: m.x, b: m.y, c: limit };
     if (!notched) return [upright];
-    const leanFrom = firstScoreAt(made, flap) + standBack(caliper);
+    const leanFrom = outerScoreAt(made, flap) + standBack(caliper);
     return [upright, { a: m.x + n.x / LEAN, b: m.y + n.y / LEAN, c: limit + leanFrom / LEAN }];
   });

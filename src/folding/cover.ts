@@ -1,6 +1,6 @@
-import type { Point } from '../plane/point.js';
 import type { Polygon } from '../plane/polygon.js';
 import { intersect, regionArea, subtract } from '../plane/region.js';
+import { alongEdges, fromEdges } from './edge-frame.js';
 import type { AsMade, Piece } from './folding.js';
 
 /** Bare stretches smaller than this together are noise of the grid, in mm². */
@@ -8,13 +8,6 @@ const BARE_NOISE = 0.01;
 
 /** Overlaps smaller than this add no layer: paper gives, in mm². */
 const LAYER_NOISE = 1;
-
-/**
- * Points turned by 45°, so that their coordinates run along the blank's edges: there blank, marks and folded points
- * lie on the ruler's grid, and booleans on whole numbers are exact.
- */
-const alongEdges = ({ x, y }: Point): Point => ({ x: (x + y) / Math.SQRT2, y: (y - x) / Math.SQRT2 });
-const fromEdges = ({ x, y }: Point): Point => ({ x: (x - y) / Math.SQRT2, y: (x + y) / Math.SQRT2 });
 
 /** The back of the closed envelope: a rectangle as large as the face, counter-clockwise. */
 export function back({ face, faceCentre }: AsMade): Polygon {

@@ -1,6 +1,6 @@
 import { clipSegment, type HalfPlane, halfPlanesOf } from '../plane/clip.js';
 import type { Segment } from '../plane/point.js';
-import { besideCorners, treatmentAt } from './corners.js';
+import { besideCorners, notchRadius, standBack, treatmentAt } from './corners.js';
 import { firstScoreAt, isSide, NEIGHBOURS, OUTWARD, outerScoreAt } from './corner-directions.js';
 import { FLAP_NAMES, type AsMade, type Crease, type FlapName } from './folding.js';
 import { beyond, blankOutline, within } from './outline.js';
@@ -26,10 +26,16 @@ const sideScore = (made: AsMade, side: FlapName, caliper: number): readonly Crea
       ? valley(made, side, 'first', at, [beyond(end, firstScoreAt(made, end))])
       : [],
   );
-  const middle = valley(made, side, 'first', at, [
-    ...besideCorners(made, side, caliper),
-    ...ends.map((end) => within(end, firstScoreAt(made, end))),
-  ]);
+  // A notch's round end leaves paper beside the score; the score runs to where that ends.
+  const roundEnd = (end: FlapName): number =>
+    treatmentAt(made, end) === 'notched' ? standBack(caliper) - notchRadius(caliper) : 0;
+  const middle = valley(
+    made,
+    side,
+    'first',
+    at,
+    ends.map((end) => within(end, firstScoreAt(made, end) - roundEnd(end))),
+  );
   return [...middle, ...throughEars];
 };
 

@@ -6,6 +6,7 @@ import { regionArea, subtract } from '../plane/region.js';
 import { blankCorners } from './blank.js';
 import { besideCorners, endOf, notchRadius, treatmentAt } from './corners.js';
 import { firstScoreAt, isSide, NEIGHBOURS, OUTWARD, outerScoreAt, outwardOf } from './corner-directions.js';
+import { alongEdges, fromEdges } from './edge-frame.js';
 import { pointedHeight } from './flaps.js';
 import type { AsMade, FlapName, Folding } from './folding.js';
 
@@ -87,7 +88,8 @@ export function offcuts(made: AsMade, outline: Path): Folding['offcuts'] {
   const corners = blankOutline(made);
   const isCorner = (at: Point): boolean =>
     corners.some((corner) => Math.hypot(corner.x - at.x, corner.y - at.y) < 1e-4);
-  return subtract([corners], [flatten(outline)])
+  return subtract([corners.map(alongEdges)], [flatten(outline).map(alongEdges)])
+    .map((piece) => piece.map(fromEdges))
     .filter((piece) => regionArea([piece]) > OFFCUT_NOISE && area(piece) > 0)
     .map((piece) => ({ kind: piece.some(isCorner) ? 'tip' : 'notch', outline: piece }));
 }
