@@ -15,7 +15,11 @@ const FLAPS: readonly FlapName[] = ['left', 'right', 'seal', 'bottom'];
 const ENDS: readonly FlapName[] = ['seal', 'bottom'];
 
 /** Distances of a point from a flap's corner along the two edges that meet there. */
-const fromCorner = ({ blank: { width, height } }: AsMade, flap: FlapName, { x, y }: OnBlank): readonly [number, number] =>
+const fromCorner = (
+  { blank: { width, height } }: AsMade,
+  flap: FlapName,
+  { x, y }: OnBlank,
+): readonly [number, number] =>
   ({
     bottom: [x, y] as const,
     right: [width - x, y] as const,
@@ -51,7 +55,8 @@ function over(made: AsMade, flap: FlapName, at: OnBlank): OnBlank {
 /** Whether there is paper at a point of the flat blank that lies beyond a flap's outermost score. */
 function isPaper(made: AsMade, caliper: number, flap: FlapName, at: OnBlank): boolean {
   const [a, b] = fromCorner(made, flap, at);
-  if (a < 0 || b < 0 || at.x < 0 || at.y < 0 || at.x > made.blank.width || at.y > made.blank.height) return false;
+  if (a < 0 || b < 0 || at.x < 0 || at.y < 0 || at.x > made.blank.width || at.y > made.blank.height)
+    return false;
   const tip = made.tips[flap];
   if (a + b < tip.cutMark) return false;
   if (tip.shape === 'rounded' && a < tip.radius && b < tip.radius) {
@@ -62,9 +67,9 @@ function isPaper(made: AsMade, caliper: number, flap: FlapName, at: OnBlank): bo
   return (isEnd ? (['left', 'right'] as const) : (['seal', 'bottom'] as const)).every((neighbour) => {
     const end = isEnd ? flap : neighbour;
     const notched = (end === 'seal' ? made.corners.seal : made.corners.bottom) === 'notched';
-    // Both measured as marks: how far past the neighbour's first score, and how far out on this flap.
+    // Both measured as marks: how far past the neighbour's first score, and how far out beyond this flap's outermost score.
     const past = firstMark(made, neighbour) - markOf(made, neighbour, at);
-    const out = firstMark(made, flap) - markOf(made, flap, at);
+    const out = outerMark(made, flap) - markOf(made, flap, at);
     if (!isEnd) return past <= (notched ? -back : 0);
     return past <= 0 && (!notched || past <= -(out - back) / 8);
   });
@@ -81,9 +86,16 @@ export function layersAt(made: AsMade, caliper: number, on: OnBlank): number {
     if ((end === 'seal' ? made.corners.seal : made.corners.bottom) === 'notched') continue;
     for (const side of ['left', 'right'] as const) {
       const from = over(made, side, over(made, end, on));
-      const beyondBoth = markOf(made, side, from) <= firstMark(made, side) && markOf(made, end, from) <= firstMark(made, end);
+      const beyondBoth =
+        markOf(made, side, from) <= firstMark(made, side) && markOf(made, end, from) <= firstMark(made, end);
       const [a, b] = fromCorner(made, side, from);
-      const inside = a >= 0 && b >= 0 && from.x <= made.blank.width && from.y <= made.blank.height && from.x >= 0 && from.y >= 0;
+      const inside =
+        a >= 0 &&
+        b >= 0 &&
+        from.x <= made.blank.width &&
+        from.y <= made.blank.height &&
+        from.x >= 0 &&
+        from.y >= 0;
       if (beyondBoth && inside) count++;
     }
   }
@@ -91,7 +103,11 @@ export function layersAt(made: AsMade, caliper: number, on: OnBlank): number {
 }
 
 /** Samples the back on an even grid of about `count` points: the share left bare and the greatest number of layers. */
-export function sampleBack(made: AsMade, caliper: number, count: number): { readonly bare: number; readonly most: number; readonly points: number } {
+export function sampleBack(
+  made: AsMade,
+  caliper: number,
+  count: number,
+): { readonly bare: number; readonly most: number; readonly points: number } {
   // The face in distances along the edges: between its marks. Its own frame is turned by 45°, so step in that frame.
   const { width, height } = made.face;
   const columns = Math.max(1, Math.round(Math.sqrt((count * width) / height)));
