@@ -1,0 +1,46 @@
+import { printNumber, printShort } from '../../measure/number.js';
+import { exactLength, otherLength, readLength, type Ruler } from '../../measure/ruler.js';
+import { G_PER_POUND, type Units } from '../../measure/unit.js';
+import type { Size } from '../../recipe/recipe.js';
+import type { Reading } from './content.js';
+
+/** Says lengths (mm) in the recipe's own units, the other system beside. */
+export interface Lengths {
+  /** As the recipe's ruler reads it: `11 1/4 in`. */
+  readonly read: (mm: number) => Reading;
+  /** Off the ruler, with decimals: margins, thicknesses, differences. */
+  readonly exact: (mm: number) => Reading;
+  /** Both sides as the ruler reads them: `8 1/2 × 5 1/2 in`. */
+  readonly readSize: (size: Size) => Reading;
+}
+
+export function lengths(ruler: Ruler): Lengths {
+  const other: Units = ruler.units === 'in' ? 'mm' : 'in';
+  const read = (mm: number): Reading => ({ read: readLength(mm, ruler), other: otherLength(mm, ruler) });
+  return {
+    read,
+    exact: (mm) => ({ read: exactLength(mm, ruler.units), other: exactLength(mm, other) }),
+    readSize: ({ width, height }) => {
+      const [across, up] = [read(width), read(height)];
+      return { read: sized(across.read, up.read), other: sized(across.other, up.other) };
+    },
+  };
+}
+
+/** Two lengths of one unit, the unit said once. */
+const sized = (width: string, height: string): string => `${width.replace(/ [a-z]+$/, '')} × ${height}`;
+
+/** A mass in g and ounces, the recipe's own system first. */
+export function readMass(grams: number, units: Units): Reading {
+  const metric = `${printShort(grams, 1)} g`;
+  const imperial = `${printNumber(grams / (G_PER_POUND / 16), 2)} oz`;
+  return units === 'in' ? { read: imperial, other: metric } : { read: metric, other: imperial };
+}
+
+/** Both systems in running text: `11 1/4 in (285.8 mm)`. No line is broken within a reading. */
+export const both = ({ read, other }: Reading): string => `${unbroken(read)} (${unbroken(other)})`;
+
+const unbroken = (text: string): string => text.replaceAll(' ', NO_BREAK);
+
+/** A space at which no line is broken. */
+export const NO_BREAK = '\u00a0';

@@ -1,0 +1,55 @@
+import type { Bench } from '../bench.js';
+import type { Section, Term } from '../content.js';
+import { both } from '../lengths.js';
+
+/** The blank, how to tell that it is square, and what it is cut from. */
+export function cut(bench: Bench): Section {
+  const { facts, say, envelope } = bench;
+  const { width, height } = facts.blank;
+  const square = Math.abs(width - height) < SQUARE;
+  return {
+    heading: 'Cut',
+    blocks: [
+      {
+        kind: 'terms',
+        terms: [
+          { label: 'Blank', text: `${both(say.readSize(facts.blank))}, ${square ? 'square' : 'not square'}` },
+          {
+            label: 'Diagonals',
+            text:
+              `${both(say.read(facts.diagonal))}, the two alike. ` +
+              `Recut if they differ by more than ${both(say.read(envelope.tolerance.value))}.`,
+          },
+          { label: 'Paper', text: paper(bench) },
+          ...sheet(bench),
+          { label: 'Grain', text: 'along an edge of the blank' },
+        ],
+      },
+    ],
+  };
+}
+
+/** A blank is called square when its sides differ by less, in mm. */
+const SQUARE = 0.005;
+
+function paper({ envelope, facts, say }: Bench): string {
+  const named = envelope.paper.value;
+  const { value, basis } = facts.caliper;
+  const because = {
+    stated: '',
+    estimated: ', estimated from its weight',
+    assumed: named
+      ? ', assumed: the paper states neither caliper nor weight'
+      : ', assumed: no paper is named',
+  };
+  const weight = named?.weight ? `, ${Math.round(named.weight.value)} g/m²` : '';
+  return `${named ? `${named.title}${weight}, ` : ''}${both(say.exact(value))} thick${because[basis]}`;
+}
+
+function sheet({ facts, say }: Bench): readonly Term[] {
+  if (!facts.sheet) return [];
+  const { copies } = facts.sheet;
+  const yields =
+    copies === 0 ? 'too small for this blank' : `${copies} ${copies === 1 ? 'blank' : 'blanks'} from each`;
+  return [{ label: 'Sheet', text: `${both(say.readSize(facts.sheet))}, ${yields}` }];
+}

@@ -1,0 +1,28 @@
+import type { Bench } from '../bench.js';
+import type { Section, Step } from '../content.js';
+import { closing, finish, lowerSeams, sideFlaps } from '../steps/gluing.js';
+import { cutTheBlank, decorate, lookToTheGrain, makeTheMarks, nameTheCorners } from '../steps/flat.js';
+import { dryFold, foldIt, notchesAndTips, oddScores, score } from '../steps/folding.js';
+
+/** What is done at the bench, in order. A step that this envelope does not need is null. */
+const STEPS: readonly ((bench: Bench) => Step | null)[] = [
+  lookToTheGrain,
+  cutTheBlank,
+  nameTheCorners,
+  makeTheMarks,
+  decorate,
+  score,
+  oddScores,
+  notchesAndTips,
+  foldIt,
+  dryFold,
+  sideFlaps,
+  lowerSeams,
+  closing,
+  finish,
+];
+
+export const steps = (bench: Bench): Section => ({
+  heading: 'At the bench',
+  blocks: [{ kind: 'steps', steps: STEPS.map((step) => step(bench)).filter((step) => step !== null) }],
+});

@@ -1,0 +1,54 @@
+import { passingMarks } from '../../../folding/scores.js';
+import { sameLength } from '../../../measure/slack.js';
+import type { Bench } from '../bench.js';
+import type { Step } from '../content.js';
+import { both } from '../lengths.js';
+import { sentences } from '../words.js';
+import { passesBy } from '../sections/marks.js';
+
+/** Nothing is printed, written or glued nearer to a score than this, in mm (our judgement). */
+const CLEAR_OF_SCORES = 3;
+
+export const lookToTheGrain = (): Step => ({
+  title: 'Find the grain',
+  text:
+    'Bend the sheet both ways: it gives more easily along the grain. Let the grain run along an edge of the blank, so ' +
+    'that all four folds meet it alike. Make one envelope in scrap paper first.',
+});
+
+export const cutTheBlank = ({ facts, envelope, say }: Bench): Step => ({
+  title: 'Cut the blank',
+  text:
+    `Cut ${both(say.readSize(facts.blank))}. Measure both diagonals: each is ${both(say.read(facts.diagonal))}. ` +
+    `If they differ by more than ${both(say.read(envelope.tolerance.value))}, cut again.`,
+});
+
+export const nameTheCorners = (): Step => ({
+  title: 'Name the corners',
+  text:
+    'Lay the blank show side down, one corner towards you. Pencil the names lightly on the inside: bottom nearest you, ' +
+    'seal furthest away, left and right.',
+});
+
+export function makeTheMarks(bench: Bench): Step {
+  const { made } = bench.folding;
+  const edges = passingMarks(made);
+  const alike = edges.every(({ passes }) => sameLength(passes, edges[0]?.passes ?? 0));
+  return {
+    title: 'Mark',
+    text: sentences(
+      `From each corner measure its ${made.second ? 'marks' : 'mark'} along both edges that meet there.`,
+      alike
+        ? `On every edge ${made.second ? 'the first mark from one corner and the second from the other' : 'the marks'} ${passesBy(bench, edges[0]?.passes ?? 0)}: if not, measure again.`
+        : 'On each edge the marks pass each other by the figure given above: if not, measure again.',
+    ),
+  };
+}
+
+export const decorate = ({ say }: Bench): Step => ({
+  title: 'Decorate and line',
+  text:
+    'Do it now, while the blank is flat. Words on the seal flap stand upside down on the open blank seen from the show ' +
+    `side. Keep ${both(say.exact(CLEAR_OF_SCORES))} clear of every score, and clear of glue; keep raised work off the ` +
+    'seams beneath. A lining is glued to the seal flap only, never across its hinge.',
+});

@@ -1,0 +1,84 @@
+import { TAPE_CLEARANCE } from '../../../folding/closure.js';
+import type { GlueLine } from '../../../folding/folding.js';
+import type { Envelope } from '../../../recipe/recipe.js';
+import { distance } from '../../../plane/point.js';
+import type { Bench } from '../bench.js';
+import type { Step } from '../content.js';
+import { both } from '../lengths.js';
+import { sentences } from '../words.js';
+
+const WASTE_SHEET = 'Keep a waste sheet in the pocket, so that nothing sticks to the face.';
+
+/** Only where the bottom flap alone closes too little. */
+export function sideFlaps(bench: Bench): Step | null {
+  if (!bench.folding.centreSeam) return null;
+  return {
+    title: 'Glue the centre seam',
+    text: sentences(
+      WASTE_SHEET,
+      `Lay a strip of tape or glue${long(bench, 'centre')} along the middle of the right flap, where it will lie over the`,
+      'left one.',
+      'Fold in the left flap, then the right, and press.',
+    ),
+  };
+}
+
+export function lowerSeams(bench: Bench): Step {
+  const { say, envelope, folding } = bench;
+  return {
+    title: 'Glue the lower seams',
+    text: sentences(
+      folding.centreSeam ? null : sentences('Fold in the left flap, then the right.', WASTE_SHEET),
+      `On the inside of the bottom flap lay a strip of tape or glue${long(bench, 'lower-left', 'lower-right')} along each slanted edge,`,
+      `${both(say.exact(TAPE_CLEARANCE / 2))} in. Start one tape width, ${both(say.read(envelope.tape.value))}, from the side`,
+      'fold; end where the side flap beneath ends, never beyond, or the pocket is glued shut. Fold up the bottom flap and',
+      'press. Let wet glue dry flat under a weight before the card goes in.',
+    ),
+  };
+}
+
+export const closing = (bench: Bench): Step => CLOSINGS[bench.envelope.fasten.value](bench);
+
+const CLOSINGS: Readonly<Record<Envelope['fasten']['value'], (bench: Bench) => Step>> = {
+  glue: (bench) => ({
+    title: 'Lay the seal strip',
+    text: `${sealStrip(bench)} Leave its backing on until the card is in.`,
+  }),
+  tuck: () => ({
+    title: 'Tuck the flap',
+    text: 'Put no glue on the seal flap: once the card is in, tuck its tip behind the bottom flap.',
+  }),
+  seal: () => ({
+    title: 'Close with a seal',
+    text:
+      'Put no glue on the seal flap: once the card is in, set a sticker or a wax seal over its tip, half on the flap and ' +
+      'half on the paper beneath.',
+  }),
+};
+
+/** Where the strip that closes the seal flap lies: along both edges of its point, or across a cut or rounded tip. */
+function sealStrip(bench: Bench): string {
+  const lines = bench.folding.glue.map(({ name }) => name);
+  if (lines.includes('seal-tip'))
+    return `Last of all, lay the strip${long(bench, 'seal-tip')} on the inside of the seal flap, across its tip.`;
+  if (lines.includes('seal-left'))
+    return `Last of all, lay a strip${long(bench, 'seal-left', 'seal-right')} on the inside of the seal flap, along each edge of its tip.`;
+  return 'The seal flap lies on too little glued paper to take a full strip: close its tip with what holds.';
+}
+
+/** ` 4 7/8 in (123.8 mm) long`, a pair's lengths apart when they differ, or nothing where there is no such strip. */
+function long({ folding, say }: Bench, ...names: readonly GlueLine['name'][]): string {
+  const lengths = folding.glue
+    .filter(({ name }) => names.includes(name))
+    .map(({ from, to }) => both(say.read(distance(from, to))));
+  const [first, ...others] = lengths;
+  if (first === undefined) return '';
+  return others.every((length) => length === first)
+    ? ` ${first} long`
+    : `, ${lengths.join(' on the left and ')} on the right,`;
+}
+
+export const finish = ({ envelope }: Bench): Step => ({
+  title: 'Finish',
+  text: `Rub out the pencil. Write the recipe’s name, ${envelope.name}, small under the flap.`,
+});

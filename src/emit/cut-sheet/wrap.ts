@@ -1,0 +1,35 @@
+/**
+ * Breaks a text into lines that are at most `width` wide by `measure`. Breaks at plain spaces, not at no-break ones; a
+ * word wider than a line is broken where it must be. A text of nothing but spaces is one empty line.
+ */
+export function wrap(text: string, width: number, measure: (text: string) => number): readonly string[] {
+  const lines: string[] = [];
+  let line = '';
+  for (const word of text.split(/[ \n\t]+/).filter((part) => part !== '')) {
+    const longer = line === '' ? word : `${line} ${word}`;
+    if (measure(longer) <= width) {
+      line = longer;
+      continue;
+    }
+    if (line !== '') lines.push(line);
+    const pieces = broken(word, width, measure);
+    lines.push(...pieces.slice(0, -1));
+    line = pieces.at(-1) ?? '';
+  }
+  return line === '' && lines.length > 0 ? lines : [...lines, line];
+}
+
+/** A word in pieces that fit, at least a character each. */
+function broken(word: string, width: number, measure: (text: string) => number): readonly string[] {
+  if (measure(word) <= width) return [word];
+  const pieces: string[] = [];
+  let piece = '';
+  for (const character of word) {
+    if (piece !== '' && measure(piece + character) > width) {
+      pieces.push(piece);
+      piece = '';
+    }
+    piece += character;
+  }
+  return [...pieces, piece];
+}
