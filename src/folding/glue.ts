@@ -11,6 +11,9 @@ import { passingMarks } from './scores.js';
 /** Tape keeps this far inside a flap's edge, in mm. */
 const INSIDE = TAPE_CLEARANCE / 2;
 
+/** The least length of a lower seam that holds, in mm (our judgement). */
+export const SHORTEST_SEAM = 15;
+
 /** Width of the seam between each side flap and the bottom flap, at the tighter side: by how much their marks pass. */
 export const seamOverlap = (made: AsMade): number =>
   Math.min(

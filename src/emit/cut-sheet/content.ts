@@ -36,7 +36,19 @@ export type Block =
   | ({ readonly kind: 'table' } & Table)
   | { readonly kind: 'steps'; readonly steps: readonly Step[] };
 
+export type SectionName =
+  | 'findings'
+  | 'cut'
+  | 'marks'
+  | 'corners'
+  | 'dry-fold'
+  | 'margins'
+  | 'finished'
+  | 'cautions'
+  | 'steps';
+
 export interface Section {
+  readonly name: SectionName;
   readonly heading: string;
   readonly blocks: readonly Block[];
 }

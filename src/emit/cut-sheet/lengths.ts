@@ -1,6 +1,6 @@
 import { printNumber, printShort } from '../../measure/number.js';
 import { exactLength, otherLength, readLength, type Ruler } from '../../measure/ruler.js';
-import { G_PER_POUND, type Units } from '../../measure/unit.js';
+import { G_PER_POUND, MM_PER, type Units } from '../../measure/unit.js';
 import type { Size } from '../../recipe/recipe.js';
 import type { Reading } from './content.js';
 
@@ -10,6 +10,8 @@ export interface Lengths {
   readonly read: (mm: number) => Reading;
   /** Off the ruler, with decimals: margins, thicknesses, differences. */
   readonly exact: (mm: number) => Reading;
+  /** An area in mm², off the ruler: `0.12 in²`. */
+  readonly area: (mm2: number) => Reading;
   /** Both sides as the ruler reads them: `8 1/2 × 5 1/2 in`. */
   readonly readSize: (size: Size) => Reading;
 }
@@ -20,12 +22,16 @@ export function lengths(ruler: Ruler): Lengths {
   return {
     read,
     exact: (mm) => ({ read: exactLength(mm, ruler.units), other: exactLength(mm, other) }),
+    area: (mm2) => ({ read: readArea(mm2, ruler.units), other: readArea(mm2, other) }),
     readSize: ({ width, height }) => {
       const [across, up] = [read(width), read(height)];
       return { read: sized(across.read, up.read), other: sized(across.other, up.other) };
     },
   };
 }
+
+const readArea = (mm2: number, units: Units): string =>
+  `${printShort(mm2 / MM_PER[units] ** 2, units === 'mm' ? 1 : 3)} ${units}²`;
 
 /** Two lengths of one unit, the unit said once. */
 const sized = (width: string, height: string): string => `${width.replace(/ [a-z]+$/, '')} × ${height}`;

@@ -12,17 +12,17 @@ import { margins } from './sections/margins.js';
 import { marks } from './sections/marks.js';
 import { steps } from './sections/steps.js';
 
-/** The sections in the order in which they are wanted at the bench. One that has nothing to say is left out. */
+/** The figures first, then the cautions, then the work. One that has nothing to say is left out. */
 const SECTIONS: readonly ((bench: Bench) => Section | null)[] = [
   findings,
   cut,
   marks,
   corners,
-  cautions,
-  steps,
   dryFold,
   margins,
   finished,
+  cautions,
+  steps,
 ];
 
 /** What a person needs to know to make this envelope by hand. */

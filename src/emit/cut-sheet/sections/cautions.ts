@@ -3,6 +3,7 @@ import type { Section, Term } from '../content.js';
 
 /** The usual cautions; the rules of the place come before them. */
 export const cautions = ({ envelope }: Bench): Section => ({
+  name: 'cautions',
   heading: 'Take care',
   blocks: [
     { kind: 'terms', terms: [KNIFE, GUILLOTINE, envelope.fasten.value === 'seal' ? HOT_WAX : HOT_TOOLS] },

@@ -10,6 +10,7 @@ import { capitalised, listed, sentences } from '../words.js';
 
 /** What becomes of the corner pieces where scores cross, and of the flaps' tips. */
 export const corners = (bench: Bench): Section => ({
+  name: 'corners',
   heading: 'Corners and tips',
   blocks: [{ kind: 'terms', terms: [...cornerTerms(bench), ...tipTerms(bench)] }],
 });

@@ -8,6 +8,7 @@ export function cut(bench: Bench): Section {
   const { width, height } = facts.blank;
   const square = Math.abs(width - height) < SQUARE;
   return {
+    name: 'cut',
     heading: 'Cut',
     blocks: [
       {

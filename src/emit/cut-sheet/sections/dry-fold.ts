@@ -8,14 +8,14 @@ import { both } from '../lengths.js';
 export function dryFold(bench: Bench): Section {
   const { facts, say } = bench;
   return {
+    name: 'dry-fold',
     heading: 'At the dry fold',
     blocks: [
       {
         kind: 'terms',
         terms: [
-          { label: 'Face width', text: both(say.read(facts.face.width)) },
-          { label: 'Face height', text: both(say.read(facts.face.height)) },
-          ...(facts.depth > 0 ? [{ label: 'Depth', text: both(say.read(facts.depth)) }] : []),
+          { label: 'Face', text: both(say.readSize(facts.face)) },
+          ...(facts.depth > 0 ? [{ label: 'Walls', text: both(say.read(facts.depth)) }] : []),
         ],
       },
       {

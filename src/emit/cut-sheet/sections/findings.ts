@@ -7,6 +7,7 @@ import { capitalised, sentences, stopped } from '../words.js';
 export function findings({ diagnostics }: Bench): Section | null {
   if (diagnostics.length === 0) return null;
   return {
+    name: 'findings',
     heading: 'Before you cut',
     blocks: [
       ...(diagnostics.some(({ severity }) => severity === 'error')

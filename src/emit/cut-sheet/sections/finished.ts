@@ -6,6 +6,7 @@ import { both, readMass } from '../lengths.js';
 export const finished = (bench: Bench): Section => {
   const { facts, say } = bench;
   return {
+    name: 'finished',
     heading: 'When it is done',
     blocks: [
       {

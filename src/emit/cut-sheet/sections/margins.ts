@@ -1,4 +1,5 @@
 import { TAPE_CLEARANCE } from '../../../folding/closure.js';
+import { SHORTEST_SEAM } from '../../../folding/glue.js';
 import type { Bench } from '../bench.js';
 import type { Cell, Section } from '../content.js';
 import { both } from '../lengths.js';
@@ -7,6 +8,7 @@ import { both } from '../lengths.js';
 export function margins(bench: Bench): Section {
   const { facts, envelope, say } = bench;
   return {
+    name: 'margins',
     heading: 'Margins',
     blocks: [
       {
@@ -28,23 +30,18 @@ export function margins(bench: Bench): Section {
 
 function rows({ facts, envelope, say }: Bench): readonly (readonly Cell[])[] {
   const { margins: made, worst } = facts;
-  const nothing = '0 or more';
   const taped = say.exact(envelope.tape.value + TAPE_CLEARANCE).read;
-  const row = (name: string, asMade: number, atWorst: number, needed: string): readonly Cell[] => [
-    name,
-    say.exact(asMade),
-    say.exact(atWorst),
-    needed,
-  ];
+  const row = (name: string, asMade: number | null, atWorst: number | null, needed = '0 or more') =>
+    asMade === null ? [] : [[name, say.exact(asMade), atWorst === null ? '' : say.exact(atWorst), needed]];
   return [
-    row('Room, card’s width', made.roomWidth, worst.roomWidth, nothing),
-    row('Room, card’s height', made.roomHeight, worst.roomHeight, nothing),
-    ...(made.roomDepth === null || worst.roomDepth === null
-      ? []
-      : [row('Room, card’s depth', made.roomDepth, worst.roomDepth, nothing)]),
-    row('Marks pass by', made.crossing, worst.crossing, nothing),
-    row('Seam overlap', made.seamOverlap, worst.seamOverlap, taped),
-    row('Closure of the flap', made.closure, worst.closure, taped),
-    row('Tip to opposite fold', facts.flapStop, worst.flapStop, nothing),
+    ...row('Room, card’s width', made.roomWidth, worst.roomWidth),
+    ...row('Room, card’s height', made.roomHeight, worst.roomHeight),
+    ...row('Room, card’s depth', made.roomDepth, worst.roomDepth),
+    ...row('Marks pass by', made.crossing, worst.crossing),
+    ...row('Seam overlap', made.seamOverlap, worst.seamOverlap, taped),
+    ...row('Seam length', facts.seamLength, null, say.exact(SHORTEST_SEAM).read),
+    ...row('Closure of the flap', made.closure, worst.closure, taped),
+    ...row('Tip to opposite fold', facts.flapStop, worst.flapStop),
+    ['Back left bare', made.bareArea > 0 ? say.area(made.bareArea) : 'none', '', 'none'],
   ];
 }

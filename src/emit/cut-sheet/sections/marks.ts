@@ -10,6 +10,7 @@ import { capitalised } from '../words.js';
 export function marks(bench: Bench): Section {
   const box = bench.folding.made.second !== null;
   return {
+    name: 'marks',
     heading: 'Mark and score',
     blocks: [
       {

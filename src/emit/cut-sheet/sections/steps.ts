@@ -23,6 +23,7 @@ const STEPS: readonly ((bench: Bench) => Step | null)[] = [
 ];
 
 export const steps = (bench: Bench): Section => ({
+  name: 'steps',
   heading: 'At the bench',
   blocks: [{ kind: 'steps', steps: STEPS.map((step) => step(bench)).filter((step) => step !== null) }],
 });

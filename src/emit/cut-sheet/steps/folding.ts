@@ -76,7 +76,7 @@ export function dryFold(bench: Bench): Step {
         `The corner pieces at the ${listed(folded)} go in with the side flaps and fold again with the ${listed(folded)} ${folded.length > 1 ? 'flaps' : 'flap'}.`,
       `Measure the face: ${both(say.readSize(facts.face))}.`,
       facts.depth > 0 && `Measure the walls: ${both(say.read(facts.depth))}.`,
-      'See that every tip lands as given below.',
+      'See that every tip lands as given above.',
       folded.includes('seal')
         ? `The mouth is narrowed to ${both(say.read(mouth(bench)))}: thread the card under its corners, and out again.`
         : 'Put the card in and take it out: it must go freely.',
