@@ -1,7 +1,12 @@
 import type { Diagnostic } from './diagnostics/diagnostic.js';
 import type { Facts } from './folding/facts.js';
+import { fold } from './folding/fold.js';
 import type { Folding } from './folding/folding.js';
+import { measure } from './folding/measure.js';
+import type { Input, Reader } from './recipe/reader.js';
 import type { Envelope } from './recipe/recipe.js';
+import { resolve } from './recipe/resolve.js';
+import { check } from './rules/index.js';
 
 /** One envelope, all the way: what was meant, how it folds, its numbers, and what there is to say about it. */
 export interface CompiledRecipe {
@@ -18,3 +23,35 @@ export interface Compilation {
   /** Every finding, of language and of folding, in order: file, offset, rule. */
   readonly diagnostics: readonly Diagnostic[];
 }
+
+/**
+ * Compiles the envelopes of some files: what they mean, how each folds, what it measures, whether it will work.
+ * A mistake in a recipe is a finding, never an exception.
+ */
+export function compile(inputs: readonly Input[], read: Reader): Compilation {
+  const { envelopes, diagnostics } = resolve(inputs, read);
+  const recipes = envelopes.map(compileEnvelope);
+  const all = [...diagnostics, ...recipes.flatMap((recipe) => recipe.diagnostics)];
+  return { recipes, diagnostics: inOrder(all, inputs) };
+}
+
+function compileEnvelope(envelope: Envelope): CompiledRecipe {
+  const folding = fold(envelope);
+  const facts = measure(envelope, folding);
+  return { envelope, folding, facts, diagnostics: check(envelope, folding, facts) };
+}
+
+/** Files in the order in which they were given, those that are only used after them by name; then offset, then rule. */
+function inOrder(diagnostics: readonly Diagnostic[], inputs: readonly Input[]): readonly Diagnostic[] {
+  const given = new Map(inputs.map(({ source }, index) => [source.name, index]));
+  const file = ({ primary }: Diagnostic): number => given.get(primary.span.source.name) ?? inputs.length;
+  return [...diagnostics].sort(
+    (a, b) =>
+      file(a) - file(b) ||
+      byText(a.primary.span.source.name, b.primary.span.source.name) ||
+      a.primary.span.start - b.primary.span.start ||
+      byText(a.problem.name, b.problem.name),
+  );
+}
+
+const byText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

@@ -1,0 +1,53 @@
+import type { Diagnostic } from '../diagnostics/diagnostic.js';
+import type { Facts } from '../folding/facts.js';
+import type { Folding } from '../folding/folding.js';
+import type { Envelope } from '../recipe/recipe.js';
+import { boxCorners } from './box-corners.js';
+import { cardFits } from './card-fits.js';
+import { creasesCross } from './creases-cross.js';
+import { expectation } from './expectation.js';
+import { flapCloses } from './flap-closes.js';
+import { flapOnFace } from './flap-on-face.js';
+import { flapShape } from './flap-shape.js';
+import { fullCoverage } from './full-coverage.js';
+import { mend } from './mend.js';
+import { oppositeScores } from './opposite-scores.js';
+import type { Finding, Rule, Subject } from './rule.js';
+import { seamHolds } from './seam-holds.js';
+import { sheetHoldsBlank } from './sheet-holds-blank.js';
+import { squareBlank } from './square-blank.js';
+import { tight } from './tight.js';
+
+/** Every rule, the one with the clearest message first: what it finds may keep a later one quiet. */
+export const RULES: readonly Rule[] = [
+  squareBlank,
+  oppositeScores,
+  creasesCross,
+  boxCorners,
+  flapOnFace,
+  flapShape,
+  fullCoverage,
+  flapCloses,
+  seamHolds,
+  cardFits,
+  sheetHoldsBlank,
+  tight,
+  expectation,
+];
+
+/** What there is to say about a folded envelope, rule by rule, each finding with a remedy that was tried on it. */
+export function check(envelope: Envelope, folding: Folding, facts: Facts): readonly Diagnostic[] {
+  const subject = { envelope, folding, facts };
+  return look(subject).map((finding) => mend(finding, subject, look));
+}
+
+/** What the rules find, in their order, each mistake once. */
+function look(subject: Subject): readonly Finding[] {
+  const found = new Set<string>();
+  return RULES.flatMap((rule) => {
+    if (rule.quietAfter.some((name) => found.has(name))) return [];
+    const findings = rule.check(subject, found);
+    if (findings.length > 0) found.add(rule.problem.name);
+    return findings;
+  });
+}

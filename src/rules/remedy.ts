@@ -1,0 +1,166 @@
+import { ceilToStep } from '../measure/ruler.js';
+import type { FlapShape, Size } from '../recipe/recipe.js';
+import type { Statements } from '../recipe/restate.js';
+import { type Offer, offer } from './offer.js';
+import type { Subject } from './rule.js';
+
+/** A recipe that wants mending, and a way to try. */
+export interface Trial {
+  readonly subject: Subject;
+  /** The envelope folded with these statements, if the finding would be gone and nothing new come; otherwise null. */
+  readonly attempt: (statements: Statements) => Subject | null;
+}
+
+/** Looks for statements that mend a finding. */
+export type Remedy = (trial: Trial) => Offer | null;
+
+/** These statements, if they serve. */
+export const write =
+  (statements: Statements): Remedy =>
+  (trial) => {
+    const after = trial.attempt(statements);
+    return after && offer(trial.subject, statements, after);
+  };
+
+/** Puts back to their defaults those of the properties that are stated. */
+export const leaveOut =
+  (...properties: readonly (keyof Statements)[]): Remedy =>
+  (trial) => {
+    const stated = properties.filter((name) => trial.subject.envelope[name].origin.kind !== 'default');
+    if (stated.length === 0) return null;
+    return write(Object.fromEntries(stated.map((name) => [name, null])))(trial);
+  };
+
+/** The least of a length above what it is now that serves, on the ruler. */
+export const least = (property: LengthProperty): Remedy =>
+  fewest((subject, steps) => {
+    const { current, state } = LENGTHS[property];
+    const step = subject.envelope.step.value;
+    return state(floorToStep(current(subject), step) + steps * step);
+  });
+
+/** The most of a length below what it is now that serves, on the ruler. */
+export const most = (property: LengthProperty): Remedy =>
+  fewest((subject, steps) => {
+    const { current, state } = LENGTHS[property];
+    const step = subject.envelope.step.value;
+    const length = ceilToStep(current(subject), step) - steps * step;
+    return length > 0 ? state(length) : null;
+  });
+
+export type ShapedFlap = 'flap' | 'bottom' | 'sides';
+
+/** A flap cut as little as serves. */
+export const leastCut = (property: ShapedFlap): Remedy =>
+  fewest(({ envelope }, steps) => {
+    const step = envelope.step.value;
+    const shape = envelope[property].value;
+    const cut = shape?.kind === 'blunt' ? shape.cut : 0;
+    const radius = shape?.kind === 'blunt' ? shape.radius : 0;
+    return { [property]: { kind: 'blunt', cut: floorToStep(cut, step) + steps * step, radius } };
+  });
+
+/** A shaped tip, its radius or cut as much as still serves. */
+export const mostCut = (property: ShapedFlap): Remedy =>
+  fewest(({ envelope }, steps) => {
+    const step = envelope.step.value;
+    const shape = envelope[property].value;
+    const less = shape && smaller(shape, (length) => ceilToStep(length, step) - steps * step);
+    return less && { [property]: less };
+  });
+
+/** The face made larger where it is short, each side on the ruler, by as little as serves. */
+export const wider = (lacking: (subject: Subject) => Size): Remedy =>
+  fewest((subject, steps) => {
+    const { face, step } = subject.envelope;
+    const { width, height } = lacking(subject);
+    const grown = (side: number, lack: number): number =>
+      lack > 0 ? ceilToStep(side, step.value) + (steps - 1) * step.value : side;
+    return { face: { width: grown(face.value.width, width), height: grown(face.value.height, height) } };
+  });
+
+type LengthProperty =
+  | 'seam'
+  | 'depth'
+  | 'shift'
+  | 'tape'
+  | 'blank'
+  | 'ease'
+  | 'sealMark'
+  | 'bottomMark'
+  | 'sideMarks';
+
+/** Properties that are one length: what it is now, and how another is stated. */
+const LENGTHS: {
+  readonly [Name in LengthProperty]: {
+    readonly current: (subject: Subject) => number;
+    readonly state: (length: number) => Statements;
+  };
+} = {
+  seam: { current: ({ envelope }) => envelope.seam.value, state: (seam) => ({ seam }) },
+  depth: { current: ({ envelope }) => envelope.depth.value, state: (depth) => ({ depth }) },
+  shift: { current: ({ envelope }) => envelope.shift.value, state: (shift) => ({ shift }) },
+  tape: { current: ({ envelope }) => envelope.tape.value, state: (tape) => ({ tape }) },
+  blank: {
+    current: ({ folding }) => Math.min(folding.made.blank.width, folding.made.blank.height),
+    state: (side) => ({ blank: { width: side, height: side } }),
+  },
+  ease: {
+    current: ({ envelope }) => Math.min(envelope.ease.value.width, envelope.ease.value.height),
+    state: (ease) => ({ ease: { width: ease, height: ease } }),
+  },
+  sealMark: {
+    current: ({ folding }) => folding.made.first.seal.alongEdge,
+    state: (sealMark) => ({ sealMark }),
+  },
+  bottomMark: {
+    current: ({ folding }) => folding.made.first.bottom.alongEdge,
+    state: (bottomMark) => ({ bottomMark }),
+  },
+  sideMarks: {
+    current: ({ folding }) => Math.min(folding.made.first.left.alongEdge, folding.made.first.right.alongEdge),
+    state: (mark) => ({ sideMarks: [mark, mark] }),
+  },
+};
+
+/** How many steps of the ruler are tried, at most; the first few one by one, then ever larger strides. */
+const MOST_STEPS = 2000;
+const ONE_BY_ONE = 8;
+const STRIDE = 1.25;
+
+/** The statements with the fewest steps that serve: found by striding out, then halving back. */
+function fewest(at: (subject: Subject, steps: number) => Statements | null): Remedy {
+  return (trial) => {
+    const attempt = (steps: number): Subject | null => {
+      const statements = at(trial.subject, steps);
+      return statements && trial.attempt(statements);
+    };
+    let short = 0;
+    let enough = 1;
+    while (!attempt(enough)) {
+      if (enough > MOST_STEPS || !at(trial.subject, enough)) return null;
+      short = enough;
+      enough = enough < ONE_BY_ONE ? enough + 1 : Math.ceil(enough * STRIDE);
+    }
+    while (enough - short > 1) {
+      const middle = Math.floor((short + enough) / 2);
+      if (attempt(middle)) enough = middle;
+      else short = middle;
+    }
+    const statements = at(trial.subject, enough);
+    return statements && write(statements)(trial);
+  };
+}
+
+const floorToStep = (length: number, step: number): number => -ceilToStep(-length, step);
+
+/** The same shape with less taken off, or null where nothing would be. */
+function smaller(shape: FlapShape, less: (length: number) => number): FlapShape | null {
+  if (shape.kind === 'pointed') return null;
+  if (shape.kind === 'rounded') {
+    const radius = less(shape.radius);
+    return radius > 0 ? { ...shape, radius } : null;
+  }
+  const cut = less(shape.cut);
+  return cut > 0 ? { ...shape, cut } : null;
+}
