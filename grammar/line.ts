@@ -1,0 +1,110 @@
+import type { Diagnostic } from '../src/diagnostics/diagnostic.js';
+import { report } from '../src/diagnostics/problem.js';
+import { limit, syntax } from '../src/syntax/problems.js';
+import type { Source } from '../src/text/source.js';
+import { absent, endOf, is, readAs, spanOf, type Token } from './token.js';
+import {
+  CloseBracket,
+  Minus,
+  NumberToken,
+  OpenBracket,
+  Plus,
+  Slash,
+  Star,
+  Stray,
+  Text,
+  Unit,
+  unitMarks,
+  Word,
+} from './tokens.js';
+import { unitWords } from './words.js';
+
+const deepest = 50;
+const longest = 500;
+
+export interface Line {
+  readonly tokens: readonly Token[];
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/**
+ * What the tokens of one line mean by their place: a word after a number is a unit, a `-` stands between two values or
+ * touches the one it negates. Brackets nest at most 50 deep and a line adds and multiplies at most 500 times, so that
+ * no later stage can be sent down too deep; what goes beyond is cut off.
+ */
+export function readLine(source: Source, line: readonly Token[]): Line {
+  const tokens: Token[] = [];
+  const diagnostics: Diagnostic[] = [];
+  let depth = 0;
+  let terms = 0;
+  for (const [index, token] of line.entries()) {
+    const before = tokens.at(-1);
+    if (is(token, OpenBracket)) depth++;
+    if (is(token, CloseBracket)) depth--;
+    if (is(token, Plus, Minus, Star, Slash)) terms++;
+    if (depth > deepest || terms > longest) {
+      diagnostics.push(tooMuch(source, token, depth > deepest));
+      tokens.push({ ...absent(Stray, token.startOffset), payload: null });
+      break;
+    }
+    if (isUnit(token, before)) tokens.push(readAs(Unit, token));
+    else if (is(token, Minus, Slash))
+      tokens.push(readSign(source, token, before, line[index + 1], diagnostics));
+    else tokens.push(token);
+  }
+  return { tokens, diagnostics };
+}
+
+function isUnit(token: Token, before: Token | undefined): boolean {
+  if (is(before, NumberToken))
+    return is(token, ...unitMarks) || (is(token, Word) && unitWords.has(token.image));
+  return is(before, Unit) && before?.image === 'lb' && is(token, Word);
+}
+
+/** A `-` or `/`, doubtful (payload null) when the spaces about it leave its meaning open. */
+function readSign(
+  source: Source,
+  token: Token,
+  before: Token | undefined,
+  after: Token | undefined,
+  diagnostics: Diagnostic[],
+): Token {
+  if (before === undefined || after === undefined || token.payload === null) return token;
+  const spaceBefore = endOf(before) < token.startOffset;
+  const spaceAfter = endOf(token) < after.startOffset;
+  const at = spanOf(source, token);
+  const sign = `\`${token.image}\``;
+  if (is(before, NumberToken, Unit, Word, CloseBracket, Text)) {
+    if (spaceBefore && spaceAfter) return token;
+    const { text } = source;
+    const spaced = `${text.slice(before.startOffset, endOf(before))} ${token.image} ${after.image}`;
+    diagnostics.push(
+      report(syntax, {
+        message: `${sign} between two values has a space on both sides`,
+        at,
+        help: `write \`${spaced}\`${is(token, Minus) && !spaceAfter && spaceBefore ? ', or a comma before it if this is a list' : ''}`,
+      }),
+    );
+    return { ...token, payload: null };
+  }
+  if (is(token, Minus) && spaceAfter && is(after, NumberToken, Word, OpenBracket)) {
+    diagnostics.push(
+      report(syntax, {
+        message: `${sign} touches what it negates`,
+        at,
+        help: `write \`-${after.image}\``,
+        fix: [{ span: { source, start: endOf(token), end: after.startOffset }, text: '' }],
+      }),
+    );
+  }
+  return token;
+}
+
+function tooMuch(source: Source, token: Token, brackets: boolean): Diagnostic {
+  return report(limit, {
+    message: brackets ? 'brackets nest too deep here' : 'this line adds up too much',
+    at: spanOf(source, token),
+    why: brackets ? `they nest at most ${deepest} deep` : `a line has at most ${longest} of \`+ - * /\``,
+    help: 'give a part of it a name with `let`',
+  });
+}

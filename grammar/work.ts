@@ -1,0 +1,148 @@
+import type { Diagnostic } from '../src/diagnostics/diagnostic.js';
+import { type Report, report } from '../src/diagnostics/problem.js';
+import { syntax } from '../src/syntax/problems.js';
+import type { Source } from '../src/text/source.js';
+import type { Span } from '../src/text/span.js';
+import { is, spanOf, type Token } from './token.js';
+import {
+  BlockType,
+  CloseBrace,
+  Colon,
+  Comma,
+  Eol,
+  Equals,
+  Minus,
+  NumberToken,
+  OpenBrace,
+  OpenBracket,
+  Text,
+  Unclosed,
+  Word,
+} from './tokens.js';
+import { statementWords } from './words.js';
+
+/** A text being laid out: the scanned tokens before `next` are done, and `tokens` is what they became. */
+export interface Work {
+  readonly source: Source;
+  readonly scanned: readonly Token[];
+  next: number;
+  readonly tokens: Token[];
+  readonly diagnostics: Diagnostic[];
+  /** The brace of the block being read. */
+  open: Token | null;
+  statements: number;
+  /** A property outside any block was reported; those that follow it are the same mistake. */
+  astray: boolean;
+}
+
+export function say(work: Work, what: Report): void {
+  work.diagnostics.push(report(syntax, what));
+}
+
+/** Help and fix for a token that has no business here. */
+export const remove = ({ source }: Work, token: Token): Pick<Report, 'help' | 'fix'> => ({
+  help: 'take it out',
+  fix: [{ span: spanOf(source, token), text: '' }],
+});
+
+/** How a message names a token. */
+export function shown(token: Token | undefined): string {
+  if (token === undefined || token.image === '' || is(token, Eol)) return 'the end of the line';
+  const image = token.image.length > 40 ? `${token.image.slice(0, 39)}…` : token.image;
+  return `\`${image}\``;
+}
+
+export const peek = ({ scanned, next }: Work, ahead = 0): Token | undefined => scanned[next + ahead];
+
+export function nextOnAnyLine(work: Work): Token | undefined {
+  let ahead = 0;
+  while (is(peek(work, ahead), Eol)) ahead++;
+  return peek(work, ahead);
+}
+
+/** Passes line ends; false at the end of the text. */
+export function passLineEnds(work: Work): boolean {
+  while (is(peek(work), Eol)) work.next++;
+  return work.next < work.scanned.length;
+}
+
+/** Passes what is left of a line; inside a block, its closing brace is left. */
+export function passLine(work: Work): void {
+  while (
+    peek(work) !== undefined &&
+    !is(peek(work), Eol) &&
+    !(work.open !== null && is(peek(work), CloseBrace))
+  ) {
+    if (is(peek(work), OpenBrace)) passBlock(work);
+    else work.next++;
+  }
+}
+
+/** Passes a block from its opening brace; one left open ends where a statement begins. */
+export function passBlock(work: Work): void {
+  let depth = 0;
+  for (let token = peek(work); token !== undefined; token = peek(work)) {
+    if (is(token, OpenBrace)) depth++;
+    if (is(token, CloseBrace)) depth--;
+    if (is(peek(work, -1), Eol) && beginsStatement(work)) return;
+    work.next++;
+    if (depth === 0) return;
+  }
+}
+
+/** Passes a line, and the block that follows it. */
+export function passStatement(work: Work): void {
+  passLine(work);
+  if (is(nextOnAnyLine(work), OpenBrace)) {
+    passLineEnds(work);
+    passBlock(work);
+  }
+}
+
+export function restOfLine(work: Work): readonly Token[] {
+  let end = work.next;
+  while (end < work.scanned.length && !is(work.scanned[end], Eol)) end++;
+  return work.scanned.slice(work.next, end);
+}
+
+export function spanOfAll({ source }: Work, tokens: readonly Token[]): Span | null {
+  const [first] = tokens;
+  const last = tokens.at(-1);
+  return first === undefined || last === undefined ? null : spanOf(source, first, last);
+}
+
+/** Inside a block: whether the line begins a new statement, so that the block was not closed. */
+export function beginsStatement(work: Work): boolean {
+  const first = peek(work);
+  const second = peek(work, 1);
+  const type = is(first, Word) ? statementWords.get((first as Token).image) : undefined;
+  if (type === undefined || is(second, Colon, Equals) || second === undefined) return false;
+  if (type === BlockType) return headerFollows(work);
+  if (first?.image === 'let') return is(second, Word) && is(peek(work, 2), Equals, Colon);
+  if (first?.image === 'use') return is(second, Text);
+  return is(second, Word) && (is(peek(work, 2), Eol) || peek(work, 2) === undefined);
+}
+
+/** Whether a brace opens at the end of this line or at the beginning of the next. */
+function headerFollows(work: Work): boolean {
+  let ahead = 1;
+  for (; !is(peek(work, ahead), Eol, OpenBrace) && peek(work, ahead) !== undefined; ahead++) {
+    if (is(peek(work, ahead), Colon, Comma, CloseBrace) || ahead > 8) return false;
+  }
+  while (is(peek(work, ahead), Eol)) ahead++;
+  return is(peek(work, ahead), OpenBrace);
+}
+
+/** `NAME:`, `NAME =`, `expect NAME` */
+export function looksLikeEntry(work: Work): boolean {
+  const first = peek(work);
+  if (first === undefined || !is(first, Word)) return false;
+  return is(peek(work, 1), Colon, Equals) || (first.image === 'expect' && is(peek(work, 1), Word));
+}
+
+export const beginsValue = (token: Token | undefined): boolean =>
+  is(token, Word, NumberToken, Text, Unclosed, OpenBracket, Minus);
+
+/** `envelope a6-tides`, as far as it is there. */
+export const blockName = (type: Token, name: Token | undefined): string =>
+  is(name, Word) ? `\`${type.image} ${name?.image}\`` : `this ${type.image}`;
