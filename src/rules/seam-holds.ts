@@ -1,4 +1,5 @@
 import type { Problem } from '../diagnostics/problem.js';
+import { SHORTEST_SEAM } from '../folding/glue.js';
 import { isShort, type Margin } from './margin.js';
 import { place } from './place.js';
 import { least, leaveOut, most, mostCut } from './remedy.js';
@@ -13,9 +14,6 @@ const problem: Problem = {
   matters: 'The pocket opens at the bottom when the card goes in.',
   remedy: 'Take a larger seam or blank, or narrower tape.',
 };
-
-/** The least length of a lower seam that holds, in mm (our judgement, DEVELOPERS.md). */
-const SEAM_LENGTH = 15;
 
 /** Width of the overlap of a side flap and the bottom flap. */
 export const overlapMargin: Margin = {
@@ -42,9 +40,9 @@ export const lengthMargin: Margin = {
   name: 'the length of the lower seams',
   made: ({ facts }) => facts.seamLength,
   worst: () => null,
-  limit: () => SEAM_LENGTH,
+  limit: () => SHORTEST_SEAM,
   because: ({ envelope }) =>
-    `a seam shorter than ${exact(envelope, SEAM_LENGTH)} does not hold (our judgement)`,
+    `a seam shorter than ${exact(envelope, SHORTEST_SEAM)} does not hold (our judgement)`,
   blame: () => ['sides', 'bottom', 'face', 'ease', 'sealMark', 'bottomMark', 'card'],
   remedies: () => [
     mostCut('sides'),
