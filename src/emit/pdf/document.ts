@@ -1,0 +1,79 @@
+/*
+ * emit/pdf/: drawings to PDF pages, true to size.
+ * In: Drawings in mm on a page (y up), fonts as bytes. Out: the bytes of a file, the same for the same input.
+ * Refuses to know: envelopes. The PDF library is imported here alone, and only once a file is wanted.
+ */
+import type { Weight } from '../../drawing/drawing.js';
+import type { TextMeasure } from '../../drawing/text-measure.js';
+import type { Size } from '../../recipe/recipe.js';
+import type { EmitOptions } from '../emitter.js';
+import { printable } from './printable.js';
+
+/** Points (1/72 in, the unit of PDF) in a mm. */
+export const POINTS_PER_MM = 72 / 25.4;
+
+/** The longest page side that common viewers open, 200 in, in mm. */
+export const LONGEST_PAGE = 200 * 25.4;
+
+/** A document being written, page after page. */
+export interface PdfDocument {
+  /** The library's document, drawing in points with y down; its fonts are named by weight. */
+  readonly pdf: PDFKit.PDFDocument;
+  readonly measure: TextMeasure;
+  /** A line of text with every character that the font lacks replaced: what is measured is what is painted. */
+  readonly printable: (text: string, weight: Weight) => string;
+  /** Begins a page of a size in mm. */
+  readonly addPage: (size: Size) => void;
+  /** Ends the document; nothing can be added after. */
+  readonly finish: () => Promise<Uint8Array>;
+}
+
+export interface About {
+  readonly title: string;
+  /** On unless said otherwise; off, the operators can be read in the file. */
+  readonly compress?: boolean;
+}
+
+/** Opens a document whose fonts are embedded, whose dates are fixed, and which asks viewers to print at true size. */
+export async function openDocument(options: EmitOptions, about: About): Promise<PdfDocument> {
+  const { default: Document } = await import('pdfkit');
+  const pdf = new Document({
+    pdfVersion: '1.7',
+    autoFirstPage: false,
+    compress: about.compress ?? true,
+    lang: 'en',
+    // No standard font: only the embedded ones are ever used.
+    font: '',
+    info: { Title: about.title, Creator: 'Plica', CreationDate: options.date, ModDate: options.date },
+  });
+  const preferences = pdf.ref({ PrintScaling: 'None', DisplayDocTitle: true });
+  pdf._root.data['ViewerPreferences'] = preferences;
+  pdf.registerFont('regular', options.fonts.regular);
+  pdf.registerFont('bold', options.fonts.bold);
+  const chunks: Uint8Array[] = [];
+  pdf.on('data', (chunk: Uint8Array) => chunks.push(chunk));
+  const written = new Promise<Uint8Array>((resolve, reject) => {
+    pdf.on('end', () => resolve(new Uint8Array(Buffer.concat(chunks))));
+    pdf.on('error', reject);
+  });
+  const shown = (text: string, weight: Weight): string => {
+    pdf.font(weight);
+    return printable(text, (codePoint) => pdf._font.font.hasGlyphForCodePoint(codePoint));
+  };
+  return {
+    pdf,
+    printable: shown,
+    measure: (text, size, weight) =>
+      pdf
+        .font(weight)
+        .fontSize(size * POINTS_PER_MM)
+        .widthOfString(shown(text, weight)) / POINTS_PER_MM,
+    addPage: ({ width, height }) => {
+      pdf.addPage({ size: [width * POINTS_PER_MM, height * POINTS_PER_MM], margin: 0 });
+    },
+    finish: () => {
+      pdf.end();
+      return written;
+    },
+  };
+}

@@ -1,0 +1,118 @@
+import type { Drawing, Lettering, Mark, Shape } from '../../drawing/drawing.js';
+import { LINE_KINDS } from '../../drawing/line-kinds.js';
+import { type Path, type Stretch, sweep } from '../../plane/path.js';
+import { distance, type Point } from '../../plane/point.js';
+import { POINTS_PER_MM, type PdfDocument } from './document.js';
+
+/** A box on a page, in mm, y up from the page's lower left corner. */
+export interface Box {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Paints a drawing, in mm from the page's lower left corner, onto the page begun last. */
+export function paint(document: PdfDocument, drawing: Drawing): void {
+  for (const mark of drawing) paintMark(document, mark);
+}
+
+/** The same, but only what lies within a box. */
+export function paintWithin(document: PdfDocument, drawing: Drawing, box: Box): void {
+  const { pdf } = document;
+  const corner = onPage(document, { x: box.x, y: box.y + box.height });
+  pdf.save();
+  pdf.rect(corner.x, corner.y, box.width * POINTS_PER_MM, box.height * POINTS_PER_MM).clip();
+  paint(document, drawing);
+  pdf.restore();
+}
+
+/** A point in mm, y up, as the library takes it: in points, y down. */
+const onPage = ({ pdf }: PdfDocument, { x, y }: Point): Point => ({
+  x: x * POINTS_PER_MM,
+  y: pdf.page.height - y * POINTS_PER_MM,
+});
+
+function paintMark(document: PdfDocument, { layer, shape }: Mark): void {
+  if (shape.kind === 'text') {
+    paintLettering(document, shape);
+    return;
+  }
+  const { pdf } = document;
+  const { width, dashes } = LINE_KINDS[layer];
+  pdf.lineWidth(width * POINTS_PER_MM);
+  if (dashes.length > 0) pdf.dash(dashes.map((length) => length * POINTS_PER_MM));
+  else pdf.undash();
+  trace(document, shape);
+  pdf.stroke();
+}
+
+/** Lays a shape's outline down as the current path. */
+function trace(document: PdfDocument, shape: Exclude<Shape, Lettering>): void {
+  const { pdf } = document;
+  const moveTo = (point: Point): void => {
+    const { x, y } = onPage(document, point);
+    pdf.moveTo(x, y);
+  };
+  const lineTo = (point: Point): void => {
+    const { x, y } = onPage(document, point);
+    pdf.lineTo(x, y);
+  };
+  if (shape.kind === 'line') {
+    moveTo(shape.from);
+    lineTo(shape.to);
+  } else if (shape.kind === 'polyline') {
+    shape.points.forEach((point, index) => (index === 0 ? moveTo(point) : lineTo(point)));
+  } else {
+    moveTo(shape.path.start);
+    for (const [from, stretch] of stretches(shape.path)) {
+      if (stretch.kind === 'line') lineTo(stretch.to);
+      else arcTo(document, from, stretch);
+    }
+    pdf.closePath();
+  }
+}
+
+const stretches = ({ start, stretches: all }: Path): readonly (readonly [Point, Stretch])[] =>
+  all.map((stretch, index) => [all[index - 1]?.to ?? start, stretch]);
+
+/** Pieces of an arc no longer than this come out within a few millionths of the radius. */
+const LONGEST_PIECE = Math.PI / 4;
+
+/** An arc as cubic curves (the usual 4/3·tan(angle/4) for the handles). */
+function arcTo(document: PdfDocument, from: Point, arc: Extract<Stretch, { kind: 'arc' }>): void {
+  const { centre } = arc;
+  const angle = sweep(from, arc);
+  const radius = distance(from, centre);
+  const pieces = Math.max(1, Math.ceil(Math.abs(angle) / LONGEST_PIECE - 1e-9));
+  const step = angle / pieces;
+  const handle = (4 / 3) * Math.tan(step / 4) * radius;
+  const startAngle = Math.atan2(from.y - centre.y, from.x - centre.x);
+  for (let piece = 0; piece < pieces; piece++) {
+    const [a, b] = [startAngle + piece * step, startAngle + (piece + 1) * step];
+    const start = { x: centre.x + radius * Math.cos(a), y: centre.y + radius * Math.sin(a) };
+    const end = { x: centre.x + radius * Math.cos(b), y: centre.y + radius * Math.sin(b) };
+    const first = onPage(document, { x: start.x - handle * Math.sin(a), y: start.y + handle * Math.cos(a) });
+    const second = onPage(document, { x: end.x + handle * Math.sin(b), y: end.y - handle * Math.cos(b) });
+    const to = onPage(document, piece === pieces - 1 ? arc.to : end);
+    document.pdf.bezierCurveTo(first.x, first.y, second.x, second.y, to.x, to.y);
+  }
+}
+
+const SHIFT: Readonly<Record<Lettering['anchor'], number>> = { start: 0, middle: -0.5, end: -1 };
+
+function paintLettering(
+  document: PdfDocument,
+  { text, at, size, anchor, angleDegrees, weight }: Lettering,
+): void {
+  const { pdf, measure } = document;
+  const width = measure(text, size, weight) * POINTS_PER_MM;
+  const { x, y } = onPage(document, at);
+  pdf.save();
+  if (angleDegrees !== 0) pdf.rotate(-angleDegrees, { origin: [x, y] });
+  pdf.text(document.printable(text, weight), x + SHIFT[anchor] * width, y, {
+    lineBreak: false,
+    baseline: 'alphabetic',
+  });
+  pdf.restore();
+}
