@@ -122,7 +122,10 @@ function readKnownStatement(work: Work, first: Token, type: TokenType): void {
   }
   if (type === Units) mendUnits(work, first);
   if (type === Use) mendPath(work);
-  if (type === Let) mendEquals(work);
+  if (type === Let) {
+    checkName(work, peek(work));
+    mendEquals(work);
+  }
   finishLine(work);
 }
 
@@ -231,17 +234,13 @@ function mendPath(work: Work): void {
   });
 }
 
-/** `let NAME = …` written with a colon, or with nothing. */
+/** `NAME = …` written with a colon, or with nothing. */
 function mendEquals(work: Work): void {
-  checkName(work, peek(work));
   const name = peek(work);
   const mark = peek(work, 1);
-  if (!is(name, Word) || name === undefined || is(mark, Equals)) return;
-  if (is(mark, Colon) || beginsValue(mark)) {
-    work.tokens.push(name);
-    work.next++;
-    work.tokens.push(mendMark(work, name, Equals, '='));
-  }
+  if (name === undefined || !is(name, Word) || !(is(mark, Colon) || beginsValue(mark))) return;
+  work.next++;
+  work.tokens.push(name, mendMark(work, name, Equals, '='));
 }
 
 // Entries
@@ -308,6 +307,7 @@ function readEntryMark(work: Work, first: Token): void {
   const mark = peek(work);
   if (first.image === 'expect' && is(mark, Word)) {
     tokens.push(readAs(Expect, first));
+    mendEquals(work);
     return;
   }
   const name = joinedName(work, first) ?? first;
@@ -370,6 +370,10 @@ function finishLine(work: Work): void {
       work.next++;
       break;
     }
+    if (line.length > 0 && beginsAnother(work)) {
+      sayTwoOnOneLine(work, line.at(-1) as Token, token);
+      break;
+    }
     line.push(token);
     if (is(token, OpenBrace)) passBlock(work);
     else work.next++;
@@ -388,6 +392,25 @@ function finishLine(work: Work): void {
   work.diagnostics.push(...read.diagnostics);
   const eol = absent(Eol, endOf(work.tokens.at(-1) as Token));
   work.tokens.push(is(comma, Comma) && line.length === 0 ? { ...eol, payload: null } : eol);
+}
+
+/** Whether an entry or a statement begins here, in the middle of a line. */
+function beginsAnother(work: Work): boolean {
+  if (!is(peek(work), Word)) return false;
+  if (beginsStatement(work)) return true;
+  if (work.open === null) return false;
+  return is(peek(work, 1), Colon) || (peek(work)?.image === 'expect' && is(peek(work, 1), Word));
+}
+
+function sayTwoOnOneLine(work: Work, before: Token, token: Token): void {
+  const { source } = work;
+  const indent = work.open === null ? '' : '  ';
+  say(work, {
+    message: `two on one line: ${shown(token)} begins a line of its own`,
+    at: spanOf(source, token),
+    help: `begin a new line before ${shown(token)}`,
+    fix: [{ span: { source, start: endOf(before), end: token.startOffset }, text: `\n${indent}` }],
+  });
 }
 
 function saySemicolon(work: Work, token: Token): void {

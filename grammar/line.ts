@@ -5,6 +5,9 @@ import type { Source } from '../src/text/source.js';
 import { absent, endOf, is, readAs, spanOf, type Token } from './token.js';
 import {
   CloseBracket,
+  Colon,
+  Comma,
+  Equals,
   Minus,
   NumberToken,
   OpenBracket,
@@ -17,7 +20,7 @@ import {
   unitMarks,
   Word,
 } from './tokens.js';
-import { unitWords } from './words.js';
+import { statementWords, unitWords } from './words.js';
 
 const deepest = 50;
 const longest = 500;
@@ -37,6 +40,7 @@ export function readLine(source: Source, line: readonly Token[]): Line {
   const diagnostics: Diagnostic[] = [];
   let depth = 0;
   let terms = 0;
+  let phrase = false;
   for (const [index, token] of line.entries()) {
     const before = tokens.at(-1);
     if (is(token, OpenBracket)) depth++;
@@ -47,19 +51,31 @@ export function readLine(source: Source, line: readonly Token[]): Line {
       tokens.push({ ...absent(Stray, token.startOffset), payload: null });
       break;
     }
-    if (isUnit(token, before)) tokens.push(readAs(Unit, token));
-    else if (is(token, Minus, Slash))
-      tokens.push(readSign(source, token, before, line[index + 1], diagnostics));
+    const after = line[index + 1];
+    if (depth === 0 && is(before, Colon, Equals, Comma)) phrase = is(token, Word) && beginsAtom(after);
+    if (isUnit(token, before, after, phrase && depth === 0)) tokens.push(readAs(Unit, token));
+    else if (is(token, Minus, Slash)) tokens.push(readSign(source, token, before, after, diagnostics));
     else tokens.push(token);
   }
   return { tokens, diagnostics };
 }
 
-function isUnit(token: Token, before: Token | undefined): boolean {
-  if (is(before, NumberToken))
-    return is(token, ...unitMarks) || (is(token, Word) && unitWords.has(token.image));
-  return is(before, Unit) && before?.image === 'lb' && is(token, Word);
+/**
+ * After a number every word is taken for its unit, known or not. Among the words of a phrase (`blunt 20 rounded 3`) only
+ * a known one is; and never one that begins the next entry or statement, on this line by mistake.
+ */
+function isUnit(token: Token, before: Token | undefined, after: Token | undefined, phrase: boolean): boolean {
+  if (!is(before, NumberToken)) return is(before, Unit) && before?.image === 'lb' && is(token, Word);
+  if (is(token, ...unitMarks)) return true;
+  if (!is(token, Word) || gluedSize.test(token.image)) return false;
+  if (unitWords.has(token.image)) return true;
+  return !phrase && !is(after, Colon) && token.image !== 'expect' && !statementWords.has(token.image);
 }
+
+/** `5inx7in`: a unit, an `x` and a second side in one word. */
+export const gluedSize = /^(mm|cm|in|mil)x(\d*)([a-z]*)$/i;
+
+const beginsAtom = (token: Token | undefined): boolean => is(token, Word, NumberToken, OpenBracket);
 
 /** A `-` or `/`, doubtful (payload null) when the spaces about it leave its meaning open. */
 function readSign(

@@ -2,7 +2,6 @@ import type { Diagnostic } from '../src/diagnostics/diagnostic.js';
 import { type Report, report } from '../src/diagnostics/problem.js';
 import { syntax } from '../src/syntax/problems.js';
 import { lineText, position, type Source } from '../src/text/source.js';
-import { nearest } from '../src/text/nearest.js';
 import type { Edit } from '../src/text/edit.js';
 import { type BrokenLine, meantName } from './broken.js';
 import { characterName } from './characters.js';
@@ -35,7 +34,8 @@ import {
   Word,
   X,
 } from './tokens.js';
-import { otherUnits, unitWords } from './words.js';
+import { gluedSize } from './line.js';
+import { unitWords } from './words.js';
 import { shown } from './work.js';
 
 /** The place where a line could not be read on. */
@@ -71,12 +71,9 @@ const slips: readonly Slip[] = [
   strayCharacter,
   quotedWord,
   nothingAfter,
-  colonForEquals,
   headerName,
-  twoOnOneLine,
-  gluedSize,
-  wrongUnit,
-  numberBesideWord,
+  sizeInOneWord,
+  numberBesideBracket,
   unitApart,
   thirdSide,
   leadingPlus,
@@ -254,17 +251,6 @@ const waiting = [
   { types: [Expect], missing: 'a name', help: 'write `expect NAME = VALUE`' },
 ];
 
-/** `expect blank: 11` */
-function colonForEquals({ source, line, token, before }: Stop): Report | null {
-  if (!is(token, Colon) || !is(line[0], Expect) || before === undefined || line[1] !== before) return null;
-  return {
-    message: 'an `expect` compares by `=`, `<`, `<=`, `>` or `>=`',
-    at: spanOf(source, token),
-    help: `write \`expect ${before.image} = …\``,
-    fix: [{ span: { source, start: endOf(before), end: endOf(token) }, text: ' =' }],
-  };
-}
-
 /** `envelope 5x7 {` */
 function headerName({ source, line, token, before }: Stop): Report | null {
   const [type, name] = line;
@@ -295,39 +281,10 @@ function headerName({ source, line, token, before }: Stop): Report | null {
   };
 }
 
-/** `card: A6 bulk: 2 mm` */
-function twoOnOneLine({ source, line, token, before }: Stop): Report | null {
-  const wordBefore =
-    is(token, Colon) && is(before, Word) && line.indexOf(token) > 1 && before !== undefined ? before : null;
-  const statement =
-    is(token, Word) && is(line[0], Units, Use, Let) && !is(before, NumberToken, Units, Let) ? token : null;
-  const second = wordBefore ?? (is(token, Word) && token.image === 'expect' ? token : statement);
-  if (second === null) return null;
-  const gap =
-    /[ \t]*$/.exec(source.text.slice(Math.max(0, second.startOffset - 80), second.startOffset))?.[0].length ??
-    0;
-  const indent = is(line[0], Word, Expect) ? '  ' : '';
-  return {
-    message: `two on one line: ${shown(second)} begins a line of its own`,
-    at: spanOf(source, second),
-    help: `begin a new line before ${shown(second)}`,
-    ...(wordBefore === null
-      ? {}
-      : {
-          fix: [
-            {
-              span: { source, start: second.startOffset - gap, end: second.startOffset },
-              text: `\n${indent}`,
-            },
-          ],
-        }),
-  };
-}
-
 /** `5inx7in` */
-function gluedSize({ source, token, before }: Stop): Report | null {
+function sizeInOneWord({ source, token, before }: Stop): Report | null {
   if (!is(before, NumberToken) || !is(token, Word)) return null;
-  const parts = /^(mm|cm|in|mil)x(\d*)([a-z]*)$/i.exec(token.image);
+  const parts = gluedSize.exec(token.image);
   if (parts === null) return null;
   const [, unit = '', side = '', second = ''] = parts;
   const spaced = `${unit} x ${side}${second === '' ? '' : ` ${second}`}`.trimEnd();
@@ -341,40 +298,15 @@ function gluedSize({ source, token, before }: Stop): Report | null {
   };
 }
 
-/** `5 inches`, `12 pt`, `5 MM` */
-function wrongUnit({ source, token, before }: Stop): Report | null {
-  if (!is(before, NumberToken) || !is(token, Word)) return null;
-  const lower = token.image.toLowerCase();
-  const meant = otherUnits.get(lower) ?? (unitWords.has(lower) ? lower : undefined);
-  if (meant === undefined) return null;
-  const point = meant === 'mil' && lower.startsWith('p');
+/** `2 (a + b)` */
+function numberBesideBracket({ source, token, before }: Stop): Report | null {
+  if (!is(before, NumberToken, Unit) || !is(token, OpenBracket)) return null;
   const at = spanOf(source, token);
   return {
-    message: `${shown(token)} is not a unit`,
+    message: 'a value and a bracket stand side by side',
     at,
-    ...(point
-      ? { why: 'a point of paper’s thickness is a mil, 1/1000 in; a printer’s point is another' }
-      : {}),
-    help: `write \`${before?.image} ${meant}\``,
-    ...(point ? {} : { fix: [{ span: at, text: meant }] }),
-  };
-}
-
-/** `2 hand` */
-function numberBesideWord({ source, token, before }: Stop): Report | null {
-  if (before === undefined || !is(before, NumberToken) || !is(token, Word, OpenBracket)) return null;
-  const near = is(token, Word) ? nearest(token.image, unitWords) : [];
-  const product = `\`${before.image} * ${token.image}\``;
-  return {
-    message: is(token, Word) ? `${shown(token)} is not a unit` : 'a number and a bracket stand side by side',
-    at: spanOf(source, token),
-    ...(is(token, Word)
-      ? { why: `the units are ${[...unitWords].map((unit) => `\`${unit}\``).join(', ')}, \`"\` and \`%\`` }
-      : {}),
-    help: [
-      ...(near.length === 0 ? [] : [`did you mean ${near.map((unit) => `\`${unit}\``).join(' or ')}?`]),
-      is(token, Word) ? `write ${product} to multiply by ${shown(token)}` : `write ${product} to multiply`,
-    ].join(' '),
+    help: 'write `*` between them to multiply',
+    fix: [{ span: { ...at, end: at.start }, text: '* ' }],
   };
 }
 

@@ -11,7 +11,7 @@ export const statementWords: ReadonlyMap<string, TokenType> = new Map([
   ['envelope', BlockType],
 ]);
 
-/** The words that are units when they follow a number; the grade that follows `lb` is any word. */
+/** The units that are words; the grade that follows `lb` may be any word. */
 export const unitWords: ReadonlySet<string> = new Set([
   'mm',
   'cm',
@@ -22,38 +22,4 @@ export const unitWords: ReadonlySet<string> = new Set([
   'lb',
   'g',
   'oz',
-]);
-
-/** What people write for a unit, and what to write instead. */
-export const otherUnits: ReadonlyMap<string, string> = new Map([
-  ['inch', 'in'],
-  ['inches', 'in'],
-  ['ins', 'in'],
-  ['millimeter', 'mm'],
-  ['millimeters', 'mm'],
-  ['millimetre', 'mm'],
-  ['millimetres', 'mm'],
-  ['centimeter', 'cm'],
-  ['centimeters', 'cm'],
-  ['centimetre', 'cm'],
-  ['centimetres', 'cm'],
-  ['mils', 'mil'],
-  ['thou', 'mil'],
-  ['pt', 'mil'],
-  ['pts', 'mil'],
-  ['point', 'mil'],
-  ['points', 'mil'],
-  ['micron', 'um'],
-  ['microns', 'um'],
-  ['µm', 'um'],
-  ['gr', 'g'],
-  ['gram', 'g'],
-  ['grams', 'g'],
-  ['gramme', 'g'],
-  ['ounce', 'oz'],
-  ['ounces', 'oz'],
-  ['lbs', 'lb'],
-  ['pound', 'lb'],
-  ['pounds', 'lb'],
-  ['percent', '%'],
 ]);
