@@ -1,0 +1,171 @@
+import type { Diagnostic } from '../diagnostics/diagnostic.js';
+import { report } from '../diagnostics/problem.js';
+import type { BlockNode, EntryNode, ItemNode, PropertyNode } from '../syntax/ast.js';
+import { nearest } from '../text/nearest.js';
+import { type Span, through } from '../text/span.js';
+import { EXPECT_NAMES } from './expect-names.js';
+import { readExpect } from './expects.js';
+import type { BlockDeclaration } from './names.js';
+import { type Context, placeFor, unmixed } from './place.js';
+
+import { conflict, repeated, unknownProperty } from './problems.js';
+import {
+  ALTERNATIVES,
+  isProperty,
+  propertiesOf,
+  PROPERTIES,
+  propertyNamed,
+  type PropertyName,
+} from './properties.js';
+import { quote } from './quote.js';
+import type { Expectation } from './recipe.js';
+import { slipsIn, within } from './slips.js';
+import { anyOf } from './unknown-word.js';
+
+/** A property as one block states it. */
+export interface Entry {
+  /** `default` puts it back; `broken` has been reported. */
+  readonly state: 'stated' | 'default' | 'broken';
+  readonly value: unknown;
+  /** Covers the value. */
+  readonly span: Span;
+}
+
+/** What one block states by itself. */
+export interface Block {
+  readonly declaration: BlockDeclaration;
+  readonly entries: ReadonlyMap<PropertyName, Entry>;
+  readonly expects: readonly Omit<Expectation, 'from'>[];
+  /** Something that it was meant to state is lost, and has been reported. */
+  readonly broken: boolean;
+}
+
+/** Reads what a block states. Reports unknown and repeated properties, values that are wrong, and conflicts. */
+export function readBlock(declaration: BlockDeclaration, context: Context): Block {
+  const { node } = declaration;
+  const entries = new Map<PropertyName, Entry>();
+  const named = new Map<PropertyName, PropertyNode>();
+  const expects: Omit<Expectation, 'from'>[] = [];
+  let broken = lostInWriting(declaration);
+  const lose = (finding: Diagnostic): void => {
+    broken = true;
+    context.tell(finding);
+  };
+
+  for (const entry of node.entries) {
+    if (entry.kind === 'expect') {
+      const expectation = readExpect(entry, declaration, context);
+      if (expectation) expects.push(expectation);
+      continue;
+    }
+    const name = entry.name.text;
+    const earlier = isProperty(name) ? named.get(name) : undefined;
+    if (!isProperty(name) || !PROPERTIES[name].where.includes(node.type)) lose(unknown(entry, node.type));
+    else if (earlier) lose(twice(entry, earlier));
+    else {
+      named.set(name, entry);
+      entries.set(name, readEntry(name, entry, declaration, context));
+    }
+  }
+  for (const finding of conflicts(entries, named)) lose(finding);
+  return { declaration, entries, expects, broken };
+}
+
+function readEntry(
+  name: PropertyName,
+  { values, span }: PropertyNode,
+  { file }: BlockDeclaration,
+  context: Context,
+): Entry {
+  const [first] = values;
+  const last = values.at(-1);
+  if (!first || !last) return { state: 'broken', value: null, span };
+  const covered = through(first.span, last.span);
+  if (values.length === 1 && first.kind === 'word' && first.text === 'default') {
+    return { state: 'default', value: null, span: covered };
+  }
+  const place = placeFor(context, file, `\`${name}\``, values, name === 'sheet');
+  const value = PROPERTIES[name].kind.read(values, place);
+  if (value === null || !unmixed(place)) return { state: 'broken', value: null, span: covered };
+  return { state: 'stated', value, span: covered };
+}
+
+/** Whether a slip of writing lies in the block, but for one that stays within an entry of its own. */
+const lostInWriting = ({ node, file }: BlockDeclaration): boolean =>
+  slipsIn(file.slips, node.span).some(
+    (slip) => !node.entries.some((entry) => survives(entry) && within(slip, entry.span)),
+  );
+
+/** An `expect`, or a property that is broken by itself, takes its slip with it. */
+const survives = (entry: EntryNode): boolean =>
+  entry.kind === 'expect' || (isProperty(entry.name.text) && entry.values.length === 0);
+
+function unknown({ name, values }: PropertyNode, type: BlockNode['type']): Diagnostic {
+  const at = name.span;
+  const shown = quote(at);
+  const elsewhere = propertyNamed(name.text);
+  const mine = propertiesOf(type);
+  if (elsewhere) {
+    const owner = elsewhere.where.includes('paper') ? 'a paper' : 'an envelope or a style';
+    return report(unknownProperty, {
+      message: `${shown} belongs to ${owner}, not to ${A_TYPE[type]}`,
+      at,
+      help:
+        type === 'paper'
+          ? 'move the line to the envelope, or to a style that it is `like`'
+          : `state it in a \`paper NAME { … }\`, and name that here: \`paper: NAME\``,
+    });
+  }
+  if (type !== 'paper' && EXPECT_NAMES.has(name.text)) {
+    return report(unknownProperty, {
+      message: `${shown} is worked out from the recipe, and is not stated`,
+      at,
+      help: `write \`expect ${name.text} = ${values.length > 0 ? quote((values[0] as ItemNode).span).slice(1, -1) : '…'}\` to have it checked`,
+    });
+  }
+  const near = nearest(name.text, mine);
+  return report(unknownProperty, {
+    message: `${A_TYPE[type]} has no property ${shown}`,
+    at,
+    help: near.length > 0 ? `did you mean ${anyOf(near)}?` : `its properties are ${mine.join(', ')}`,
+  });
+}
+
+const A_TYPE: Readonly<Record<BlockNode['type'], string>> = {
+  paper: 'a paper',
+  style: 'a style',
+  envelope: 'an envelope',
+};
+
+const twice = ({ name }: PropertyNode, earlier: PropertyNode): Diagnostic =>
+  report(repeated, {
+    message: `\`${name.text}\` is stated twice`,
+    at: name.span,
+    label: 'again here',
+    related: [{ span: earlier.span, text: 'first stated here' }],
+    help: 'keep one of the two lines',
+  });
+
+/** Pairs that say one thing twice, each reported where the later of them is written. */
+function conflicts(
+  entries: ReadonlyMap<PropertyName, Entry>,
+  named: ReadonlyMap<PropertyName, PropertyNode>,
+): readonly Diagnostic[] {
+  const states = (names: readonly PropertyName[]): boolean =>
+    names.every((name) => (entries.get(name)?.state ?? 'default') !== 'default');
+  return ALTERNATIVES.filter(([one, other]) => states(one) && states(other)).map(([one, other]) => {
+    const written = [...one, ...other]
+      .map((name) => named.get(name) as PropertyNode)
+      .sort((a, b) => a.span.start - b.span.start);
+    const last = written.at(-1) as PropertyNode;
+    return report(conflict, {
+      message: `${allOf(one)} and ${allOf(other)} say one thing twice`,
+      at: last.name.span,
+      related: written.slice(0, -1).map(({ span }) => ({ span, text: 'the same is fixed here' })),
+      why: `with ${allOf(one)} stated, ${allOf(other)} follows from it, and the other way round`,
+      help: `leave out one of the lines: ${written.map(({ name }) => `\`${name.text}\``).join(', ')}`,
+    });
+  });
+}
+
+const allOf = (names: readonly string[]): string => names.map((name) => `\`${name}\``).join(' with ');

@@ -1,0 +1,115 @@
+import { report } from '../diagnostics/problem.js';
+import type { ExpectNode, ExpressionNode } from '../syntax/ast.js';
+import { nearest } from '../text/nearest.js';
+import { dimensionAt } from './evaluate.js';
+import { EXPECT_NAMES, type ExpectDimension } from './expect-names.js';
+import type { BlockDeclaration } from './names.js';
+import { type Context, type Place, placeFor, unmixed } from './place.js';
+import { conflict, missing, range, unknownName, unknownProperty } from './problems.js';
+import { isProperty } from './properties.js';
+import { quote } from './quote.js';
+import type { Expectation } from './recipe.js';
+import { anyOf } from './unknown-word.js';
+
+/** Reads an `expect`; null where it is broken, which has been reported. The block itself stays good. */
+export function readExpect(
+  node: ExpectNode,
+  { node: block, file }: BlockDeclaration,
+  context: Context,
+): Omit<Expectation, 'from'> | null {
+  const { name, value, tolerance, compare, span } = node;
+  if (value === null) return null;
+  if (block.type === 'paper') {
+    context.tell(
+      report(unknownProperty, {
+        message: 'a paper has no `expect`',
+        at: span,
+        help: 'move the line to an envelope, or to a style that it is `like`',
+      }),
+    );
+    return null;
+  }
+  const dimension = EXPECT_NAMES.get(name.text);
+  if (dimension === undefined) {
+    unknownExpect(node, context);
+    return null;
+  }
+  const parts = tolerance ? [value, tolerance] : [value];
+  const place = placeFor(context, file, `\`expect ${name.text}\``, parts);
+  const read = dimensionAt(value, dimension, place);
+  const slack = tolerance && toleranceAt(node, tolerance, dimension, place);
+  if (read === null || (tolerance && slack === null) || !unmixed(place)) return null;
+  if (compare === '=' && tolerance === null && NEEDS_SLACK.has(dimension) && read !== 0) {
+    slackMissing(node, value, dimension, context);
+    return null;
+  }
+  return { name: name.text, compare, value: read, tolerance: slack, span, valueSpan: value.span };
+}
+
+/** Masses and areas are never met exactly. */
+const NEEDS_SLACK: ReadonlySet<ExpectDimension> = new Set(['mass', 'area']);
+
+function toleranceAt(
+  { compare, value, span }: ExpectNode,
+  tolerance: ExpressionNode,
+  dimension: ExpectDimension,
+  place: Place,
+): number | null {
+  const { tell } = place.context;
+  const slack = dimensionAt(tolerance, dimension, place);
+  if (slack === null) return null;
+  if (compare !== '=') {
+    const at = { ...span, start: value?.span.end ?? span.start };
+    tell(
+      report(conflict, {
+        message: `\`+-\` goes with \`=\`, and ${place.what} compares with \`${compare}\``,
+        at: {
+          ...at,
+          start: at.start + (/^\s*/.exec(at.source.text.slice(at.start, at.end))?.[0].length ?? 0),
+        },
+        help: 'leave the `+-` out, or write `=`',
+      }),
+    );
+    return null;
+  }
+  if (slack >= 0) return slack;
+  tell(
+    report(range, {
+      message: `${place.what} may be off by ${quote(tolerance.span)}, which is less than nothing`,
+      at: tolerance.span,
+      help: 'leave out the minus sign',
+    }),
+  );
+  return null;
+}
+
+function slackMissing(
+  { name, span }: ExpectNode,
+  value: ExpressionNode,
+  dimension: ExpectDimension,
+  context: Context,
+): void {
+  const slack = dimension === 'mass' ? '1 g' : '1 mm * 1 mm';
+  context.tell(
+    report(missing, {
+      message: `\`expect ${name.text} =\` does not say how far it may be off`,
+      at: value.span,
+      why: `${dimension === 'mass' ? 'a mass' : 'an area'} never comes out exactly`,
+      help: `write \`${quote(span).slice(1, -1)} +- ${slack}\`, or compare with \`<\` or \`>\``,
+    }),
+  );
+}
+
+function unknownExpect({ name }: ExpectNode, context: Context): void {
+  const near = nearest(name.text, EXPECT_NAMES.keys());
+  const known = [...EXPECT_NAMES.keys()].join(', ');
+  context.tell(
+    report(unknownName, {
+      message: isProperty(name.text)
+        ? `\`${name.text}\` is stated, and nothing that can be expected`
+        : `${quote(name.span)} is nothing that can be expected`,
+      at: name.span,
+      help: near.length > 0 ? `did you mean ${anyOf(near)}?` : `what can be expected: ${known}`,
+    }),
+  );
+}

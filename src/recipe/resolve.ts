@@ -1,0 +1,146 @@
+import type { Diagnostic } from '../diagnostics/diagnostic.js';
+import { report } from '../diagnostics/problem.js';
+import type { Source } from '../text/source.js';
+import { type Block, readBlock } from './blocks.js';
+import { withDefaults } from './defaults.js';
+import { isBroken, stated } from './gathered.js';
+import { workOutLets } from './lets.js';
+import { followLikes, type Gathered, gather, type Lineage } from './likes.js';
+import { type BlockDeclaration, gatherNames } from './names.js';
+import type { Stated } from './origin.js';
+import type { Context } from './place.js';
+import { missing } from './problems.js';
+import { isProperty } from './properties.js';
+import type { Input, Reader } from './reader.js';
+import type { Envelope, Paper } from './recipe.js';
+import { loadFiles } from './uses.js';
+
+export interface Resolved {
+  /** Of the given files, in their order. Those with an error in what matters on paper are left out. */
+  readonly envelopes: readonly Envelope[];
+  /** Of the given files and all they use: slips of writing, and what could not be resolved. */
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** From files to envelopes: what they use is read, names are found, `like` is followed, sums are done, defaults filled in. */
+export function resolve(inputs: readonly Input[], read: Reader): Resolved {
+  const diagnostics: Diagnostic[] = [];
+  const tell = (finding: Diagnostic): void => void diagnostics.push(finding);
+
+  const files = loadFiles(inputs, read, tell);
+  const names = gatherNames(files, tell);
+  const context: Context = {
+    names,
+    isProperty,
+    tell,
+    lets: new Map(),
+    badUnits: new Set(),
+    unitless: new Set(files.filter(({ units }) => units === 'broken').map(({ source }) => source)),
+  };
+  workOutLets(context);
+
+  const declarations = names.all.filter(
+    (declaration): declaration is BlockDeclaration => declaration.kind !== 'let',
+  );
+  const blocks = new Map(declarations.map((declaration) => [declaration, readBlock(declaration, context)]));
+  const gathered = gatherer(blocks, followLikes(declarations, context));
+  const papers = paperShelf(gathered);
+
+  const order = orderOf(inputs);
+  const envelopes = declarations
+    .filter(
+      (declaration) =>
+        declaration.kind === 'envelope' && declaration.file.given && !names.refused.has(declaration),
+    )
+    .sort((a, b) => order(a.file.source) - order(b.file.source))
+    .flatMap((declaration) => resolveEnvelope(declaration, gathered(declaration), papers, tell) ?? []);
+  return { envelopes, diagnostics: sorted(diagnostics, order) };
+}
+
+/** All that a block states, itself and by its `like`; null where some of it is lost. */
+type Gatherer = (declaration: BlockDeclaration) => Gathered | null;
+
+function gatherer(blocks: ReadonlyMap<BlockDeclaration, Block>, lineage: Lineage): Gatherer {
+  return (declaration) => {
+    const chain = lineage(declaration)?.map((each) => blocks.get(each) as Block);
+    return chain && !chain.some(({ broken }) => broken) ? gather(chain) : null;
+  };
+}
+
+function resolveEnvelope(
+  { node, file }: BlockDeclaration,
+  gathered: Gathered | null,
+  papers: (declaration: BlockDeclaration) => Paper | null,
+  tell: (finding: Diagnostic) => void,
+): Envelope | null {
+  if (gathered === null) return null;
+  const card = stated(gathered, 'card');
+  if (card === null && !gathered.entries.has('card')) tell(cardMissing(node, file.units === 'in'));
+  if (card === null || isBroken(gathered) || file.units === 'broken') return null;
+  const named = stated(gathered, 'paper');
+  const paper = named && papers(named.value);
+  if (named && paper === null) return null;
+  const units = file.units === 'none' ? 'mm' : file.units;
+  const onPaper: Stated<Paper | null> | null = named && { value: paper, origin: named.origin };
+  return withDefaults({ name: node.name.text, span: node.name.span, units }, card, onPaper, gathered);
+}
+
+const cardMissing = ({ name, like }: BlockDeclaration['node'], inches: boolean): Diagnostic =>
+  report(missing, {
+    message: `\`${name.text}\` has no \`card\``,
+    at: name.span,
+    why: like
+      ? `neither it nor what it is like (\`${like.text}\`) states one, and everything else is derived from the card`
+      : 'everything else is derived from the card',
+    help: `add a line \`card: ${inches ? '8 1/2 x 5 1/2' : '148 x 105 mm'}\` with the sides of the folded card`,
+  });
+
+/** Each paper, worked out once; null where it is broken, which has been reported. */
+function paperShelf(gathered: Gatherer): (declaration: BlockDeclaration) => Paper | null {
+  const shelf = new Map<BlockDeclaration, Paper | null>();
+  return (declaration) => {
+    const known = shelf.get(declaration);
+    if (known !== undefined) return known;
+    const paper = resolvePaper(declaration, gathered(declaration));
+    shelf.set(declaration, paper);
+    return paper;
+  };
+}
+
+function resolvePaper({ node: { name } }: BlockDeclaration, gathered: Gathered | null): Paper | null {
+  if (gathered === null || isBroken(gathered)) return null;
+  return {
+    name: name.text,
+    span: name.span,
+    title: stated(gathered, 'title')?.value ?? name.text,
+    sheet: stated(gathered, 'sheet'),
+    weight: stated(gathered, 'weight'),
+    caliper: stated(gathered, 'caliper'),
+    grain: stated(gathered, 'grain')?.value ?? null,
+    price: stated(gathered, 'price')?.value ?? null,
+    stock: stated(gathered, 'stock')?.value ?? null,
+  };
+}
+
+/** The place of a source: the given ones first, in their order, then the others as they are asked for. */
+function orderOf(inputs: readonly Input[]): (source: Source) => number {
+  const order = new Map<Source, number>();
+  const place = (source: Source): number => {
+    if (!order.has(source)) order.set(source, order.size);
+    return order.get(source) as number;
+  };
+  for (const { source } of inputs) place(source);
+  return place;
+}
+
+/** By file, offset, name of the problem. */
+const sorted = (
+  diagnostics: readonly Diagnostic[],
+  order: (source: Source) => number,
+): readonly Diagnostic[] =>
+  [...diagnostics].sort(
+    (a, b) =>
+      order(a.primary.span.source) - order(b.primary.span.source) ||
+      a.primary.span.start - b.primary.span.start ||
+      (a.problem.name < b.problem.name ? -1 : a.problem.name > b.problem.name ? 1 : 0),
+  );

@@ -1,0 +1,40 @@
+import type { Span } from '../text/span.js';
+
+export const within = (inner: Span, outer: Span): boolean =>
+  outer.start <= inner.start && inner.end <= outer.end;
+
+/** The slips (in order) that lie in a span. */
+export function slipsIn(slips: readonly Span[], span: Span): readonly Span[] {
+  const found: Span[] = [];
+  for (let index = firstFrom(slips, span.start); index < slips.length; index++) {
+    const slip = slips[index] as Span;
+    if (slip.start > span.end) break;
+    if (within(slip, span)) found.push(slip);
+  }
+  return found;
+}
+
+/** Whether every slip lies in one of the statements; both are in order, and statements do not overlap. */
+export const allWithin = (
+  slips: readonly Span[],
+  statements: readonly { readonly span: Span }[],
+): boolean => {
+  const spans = statements.map(({ span }) => span);
+  return slips.every((slip) => {
+    const after = firstFrom(spans, slip.start + 1);
+    const around = spans[after - 1];
+    return around !== undefined && within(slip, around);
+  });
+};
+
+/** The index of the first span that starts at an offset or after it. */
+function firstFrom(spans: readonly Span[], start: number): number {
+  let low = 0;
+  let high = spans.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((spans[middle] as Span).start < start) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
