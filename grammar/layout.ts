@@ -15,6 +15,7 @@ import {
   Expect,
   Let,
   Like,
+  NumberToken,
   OpenBrace,
   Semicolon,
   Text,
@@ -305,9 +306,9 @@ function sayNotAnEntry(work: Work, first: Token): void {
 function readEntryMark(work: Work, first: Token): void {
   const { source, tokens } = work;
   const mark = peek(work);
-  if (first.image === 'expect' && is(mark, Word)) {
+  if (first.image === 'expect' && !is(mark, Colon)) {
     tokens.push(readAs(Expect, first));
-    mendEquals(work);
+    if (is(peek(work, 1), Colon, NumberToken)) mendEquals(work);
     return;
   }
   const name = joinedName(work, first) ?? first;
@@ -469,6 +470,9 @@ function checkName(work: Work, name: Token | undefined): void {
     message: `the name \`${name.image}\` has capitals`,
     at: spanOf(work.source, name),
     why: 'declared names are lower case',
-    help: `write \`${name.image.toLowerCase()}\`, here and wherever it is named`,
+    help:
+      name.image === 'X'
+        ? 'choose a longer name, in lower case'
+        : `write \`${name.image.toLowerCase()}\`, here and wherever it is named`,
   });
 }

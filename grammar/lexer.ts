@@ -9,6 +9,7 @@ import { characterName, oddSpaces, withPlainSpaces } from './characters.js';
 import { readNumber } from './number.js';
 import { absent, endOf, is, readAs, spanOf, type Token } from './token.js';
 import {
+  CloseBracket,
   Comment,
   Compare,
   Minus,
@@ -20,8 +21,11 @@ import {
   scanned,
   Stray,
   Text,
+  unitMarks,
+  Word,
   X,
 } from './tokens.js';
+import { unitWords } from './words.js';
 
 export interface Scan {
   readonly tokens: readonly Token[];
@@ -174,7 +178,9 @@ function lookAtOddInch(token: Token, source: Source, before: Token | undefined):
   return { reading: { ...token, image: '"' }, finding };
 }
 
-function lookAtOddX(token: Token, source: Source): Seen {
+function lookAtOddX(token: Token, source: Source, before: Token | undefined): Seen {
+  const between = is(before, NumberToken, CloseBracket, ...unitMarks) || unitWords.has(before?.image ?? '');
+  if (token.image === 'X' && !between) return { reading: readAs(Word, token) };
   const at = spanOf(source, token);
   const finding = report(syntax, {
     message: 'between the sides of a size stands a small `x`',

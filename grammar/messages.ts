@@ -17,6 +17,7 @@ import {
   Equals,
   Expect,
   Let,
+  Like,
   Minus,
   NumberToken,
   OpenBrace,
@@ -75,6 +76,8 @@ const slips: readonly Slip[] = [
   sizeInOneWord,
   numberBesideBracket,
   unitApart,
+  reservedWord,
+  listForOne,
   thirdSide,
   leadingPlus,
   numbersSideBySide,
@@ -199,8 +202,6 @@ function quotedWord({ source, token, before }: Stop): Report | null {
 /** The line, or a bracket, ends where something is still wanted. */
 function nothingAfter({ source, line, token, before }: Stop): Report | null {
   if (before === undefined || !is(token, Eol, Comma, CloseBracket)) return null;
-  const end = endOf(before);
-  const at = { source, start: end, end };
   const wanted = waiting.find(({ types }) => is(before, ...types));
   if (wanted !== undefined)
     return {
@@ -222,13 +223,7 @@ function nothingAfter({ source, line, token, before }: Stop): Report | null {
       help: `write \`${before.image}: VALUE\``,
     };
   }
-  return is(token, Comma)
-    ? {
-        message: 'something is missing before this comma',
-        at: { ...at, end: endOf(token) },
-        help: 'write it, or take the comma out',
-      }
-    : null;
+  return null;
 }
 
 const waiting = [
@@ -321,6 +316,28 @@ function unitApart({ source, token, before }: Stop): Report | null {
     help: unitWords.has(token.image)
       ? 'give the unit to a number inside the bracket'
       : 'put a sign or a comma before it',
+  };
+}
+
+/** `let x = 5` */
+function reservedWord({ source, token, before }: Stop): Report | null {
+  if (!is(token, X) || !is(before, Let, Expect, BlockType, Like)) return null;
+  return {
+    message: '`x` names nothing, because it stands between the sides of a size',
+    at: spanOf(source, token),
+    help: 'choose a longer name',
+  };
+}
+
+/** `let sides = 5, 7` */
+function listForOne({ source, line, token }: Stop): Report | null {
+  if (!is(token, Comma) || !is(line[0], Let, Expect)) return null;
+  return {
+    message: `${shown(line[0])} takes one value, and no list`,
+    at: spanOf(source, token),
+    help: is(line[0], Let)
+      ? 'write a `let` for each, or `x` between the sides of a size'
+      : 'write an `expect` for each',
   };
 }
 

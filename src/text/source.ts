@@ -38,8 +38,13 @@ export function position({ text, lineStarts }: Source, offset: number): Position
     if ((lineStarts[middle] ?? 0) <= at) low = middle;
     else high = middle - 1;
   }
-  const column = [...text.slice(lineStarts[low] ?? 0, at)].length + 1;
-  return { line: low + 1, column };
+  return { line: low + 1, column: codePoints(text, lineStarts[low] ?? 0, at) + 1 };
+}
+
+function codePoints(text: string, start: number, end: number): number {
+  let count = 0;
+  for (let offset = start; offset < end; count++) offset += (text.codePointAt(offset) ?? 0) > 0xffff ? 2 : 1;
+  return count;
 }
 
 /** The text of a line (from 1), without its line end. */
