@@ -2,7 +2,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import { report } from '../diagnostics/problem.js';
 import type { BlockNode, EntryNode, ItemNode, PropertyNode } from '../syntax/ast.js';
 import { nearest } from '../text/nearest.js';
-import { type Span, through } from '../text/span.js';
+import { through } from '../text/span.js';
 import { EXPECT_NAMES } from './expect-names.js';
 import { readExpect } from './expects.js';
 import type { BlockDeclaration } from './names.js';
@@ -18,18 +18,9 @@ import {
   type PropertyName,
 } from './properties.js';
 import { quote } from './quote.js';
-import type { Expectation } from './recipe.js';
+import type { Entry, Expectation } from './recipe.js';
 import { slipsIn, within } from './slips.js';
 import { anyOf } from './unknown-word.js';
-
-/** A property as one block states it. */
-export interface Entry {
-  /** `default` puts it back; `broken` has been reported. */
-  readonly state: 'stated' | 'default' | 'broken';
-  readonly value: unknown;
-  /** Covers the value. */
-  readonly span: Span;
-}
 
 /** What one block states by itself. */
 export interface Block {

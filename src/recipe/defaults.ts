@@ -89,6 +89,7 @@ export function withDefaults(
     caliper,
     tape,
     expects: gathered.expects,
+    layers: gathered.layers,
   };
 }
 

@@ -2,13 +2,13 @@ import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import { report } from '../diagnostics/problem.js';
 import type { WordNode } from '../syntax/ast.js';
 import { limit } from '../syntax/problems.js';
-import type { Block, Entry } from './blocks.js';
+import type { Block } from './blocks.js';
 import type { BlockDeclaration, Declaration } from './names.js';
 import type { Context } from './place.js';
 import { cycle, wrongKind } from './problems.js';
 import { ALTERNATIVES, PROPERTIES, type PropertyName } from './properties.js';
 import { quote } from './quote.js';
-import type { Expectation } from './recipe.js';
+import type { Entry, Expectation, Layer } from './recipe.js';
 import { undeclared } from './unknown-word.js';
 
 /** How many blocks deep `like` may lead. */
@@ -139,24 +139,33 @@ export interface Copied extends Entry {
 export interface Gathered {
   readonly entries: ReadonlyMap<PropertyName, Copied>;
   readonly expects: readonly Expectation[];
+  /** What it was gathered from, the nearest first. */
+  readonly layers: readonly Layer[];
 }
 
-/** Puts together what a chain of blocks states, nearest first: the nearer wins, also over what says the same otherwise. */
+/** Puts together what a chain of blocks states, nearest first. */
 export function gather(chain: readonly Block[]): Gathered {
+  const layers = chain.map(({ declaration, entries }, distance): Layer => {
+    return { from: distance === 0 ? null : declaration.node.name.text, entries };
+  });
+  const expects = chain.flatMap(({ declaration, expects }, distance): readonly Expectation[] => {
+    if (distance > 0 && declaration.kind !== 'style') return [];
+    return expects.map((expectation) => ({ ...expectation, from: layers[distance]?.from ?? null }));
+  });
+  return { entries: merged(layers), expects, layers };
+}
+
+/** The entries of all layers: the nearer wins, also over what says the same otherwise. */
+export function merged(layers: readonly Layer[]): ReadonlyMap<PropertyName, Copied> {
   const entries = new Map<PropertyName, Copied>();
-  const expects: Expectation[] = [];
-  chain.forEach((block, distance) => {
-    const from = distance === 0 ? null : block.declaration.node.name.text;
-    const added = [...block.entries].filter(
+  for (const { from, entries: own } of layers) {
+    const added = ([...own] as [PropertyName, Entry][]).filter(
       ([name]) => !entries.has(name) && (from === null || PROPERTIES[name].copied),
     );
     const dropped = new Set(said(entries, added));
     for (const [name, entry] of added) if (!dropped.has(name)) entries.set(name, { ...entry, from });
-    if (from === null || block.declaration.kind === 'style') {
-      expects.push(...block.expects.map((expectation) => ({ ...expectation, from })));
-    }
-  });
-  return { entries, expects };
+  }
+  return entries;
 }
 
 /** What of a farther block's entries nearer ones already say in another way. */

@@ -54,6 +54,22 @@ export interface Expectation {
   readonly from: string | null;
 }
 
+/** A property as one block states it. */
+export interface Entry {
+  /** `default` puts it back; `broken` has been reported. */
+  readonly state: 'stated' | 'default' | 'broken';
+  readonly value: unknown;
+  /** Covers the value. */
+  readonly span: Span;
+}
+
+/** What one block states by itself, by the names of the properties. */
+export interface Layer {
+  /** The block's name; null for the envelope's own. */
+  readonly from: string | null;
+  readonly entries: ReadonlyMap<string, Entry>;
+}
+
 /** An envelope as meant: every property has a value and an origin. */
 export interface Envelope {
   readonly name: string;
@@ -95,4 +111,6 @@ export interface Envelope {
   readonly tape: Stated<number>;
   /** Its own, and those of every style along its `like`. */
   readonly expects: readonly Expectation[];
+  /** All that it was worked out from: what it states itself, then what it is `like`, the nearest first. */
+  readonly layers: readonly Layer[];
 }

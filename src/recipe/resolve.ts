@@ -1,6 +1,5 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import { report } from '../diagnostics/problem.js';
-import type { Source } from '../text/source.js';
 import { type Block, readBlock } from './blocks.js';
 import { withDefaults } from './defaults.js';
 import { isBroken, stated } from './gathered.js';
@@ -18,7 +17,7 @@ import { loadFiles } from './uses.js';
 export interface Resolved {
   /** Of the given files, in their order. Those with an error in what matters on paper are left out. */
   readonly envelopes: readonly Envelope[];
-  /** Of the given files and all they use: slips of writing, and what could not be resolved. */
+  /** Of the given files and all they use, in no order that matters: slips of writing, and what could not be resolved. */
   readonly diagnostics: readonly Diagnostic[];
 }
 
@@ -46,15 +45,16 @@ export function resolve(inputs: readonly Input[], read: Reader): Resolved {
   const gathered = gatherer(blocks, followLikes(declarations, context));
   const papers = paperShelf(gathered);
 
-  const order = orderOf(inputs);
+  const order = new Map(inputs.map(({ source }, index) => [source, index]));
+  const place = ({ file }: BlockDeclaration): number => order.get(file.source) ?? order.size;
   const envelopes = declarations
     .filter(
       (declaration) =>
         declaration.kind === 'envelope' && declaration.file.given && !names.refused.has(declaration),
     )
-    .sort((a, b) => order(a.file.source) - order(b.file.source))
+    .sort((a, b) => place(a) - place(b))
     .flatMap((declaration) => resolveEnvelope(declaration, gathered(declaration), papers, tell) ?? []);
-  return { envelopes, diagnostics: sorted(diagnostics, order) };
+  return { envelopes, diagnostics };
 }
 
 /** All that a block states, itself and by its `like`; null where some of it is lost. */
@@ -121,26 +121,3 @@ function resolvePaper({ node: { name } }: BlockDeclaration, gathered: Gathered |
     stock: stated(gathered, 'stock')?.value ?? null,
   };
 }
-
-/** The place of a source: the given ones first, in their order, then the others as they are asked for. */
-function orderOf(inputs: readonly Input[]): (source: Source) => number {
-  const order = new Map<Source, number>();
-  const place = (source: Source): number => {
-    if (!order.has(source)) order.set(source, order.size);
-    return order.get(source) as number;
-  };
-  for (const { source } of inputs) place(source);
-  return place;
-}
-
-/** By file, offset, name of the problem. */
-const sorted = (
-  diagnostics: readonly Diagnostic[],
-  order: (source: Source) => number,
-): readonly Diagnostic[] =>
-  [...diagnostics].sort(
-    (a, b) =>
-      order(a.primary.span.source) - order(b.primary.span.source) ||
-      a.primary.span.start - b.primary.span.start ||
-      (a.problem.name < b.problem.name ? -1 : a.problem.name > b.problem.name ? 1 : 0),
-  );

@@ -1,7 +1,10 @@
-import type { Envelope } from './recipe.js';
+import { withDefaults } from './defaults.js';
+import { merged } from './likes.js';
+import { ALTERNATIVES, type PropertyName } from './properties.js';
+import type { Entry, Envelope, Layer } from './recipe.js';
 
-/** Properties that can be stated anew when a remedy is tried. */
-type Restated =
+/** Properties that can be stated anew, by their names in an envelope. */
+export type Restated =
   | 'seam'
   | 'blank'
   | 'face'
@@ -18,32 +21,51 @@ type Restated =
   | 'tape';
 
 /** Other values for some properties; null puts one back as if it had been left out everywhere. */
-export type Statements = { readonly [Name in Restated]?: Envelope[Name]['value'] | null };
+export type Statements = { readonly [Name in Restated]?: NonNullable<Envelope[Name]['value']> | null };
 
-/** Properties that say one thing twice: stating the one takes the others' place. */
-export const PARTNERS: Readonly<Record<Restated, readonly Restated[]>> = {
-  seam: ['blank'],
-  blank: ['seam'],
-  face: ['ease'],
-  ease: ['face'],
-  depth: [],
-  shift: ['sealMark', 'bottomMark'],
-  sideMarks: [],
-  sealMark: [],
-  bottomMark: [],
-  flap: [],
-  bottom: [],
-  sides: [],
-  corners: [],
-  tape: [],
-};
+/** How a recipe writes a property of an envelope: `sideMarks` is `side-mark`. */
+export const writtenName = (field: string): PropertyName => field.replace(/Marks?$/, '-mark') as PropertyName;
 
-/** The envelope as it would be with these statements in its own block, every default derived anew. */
+/**
+ * The envelope as it would be with these statements in its own block, everything else derived anew. A null takes the
+ * property's line out of the block; an inherited one is put back by `default`.
+ */
 export function restate(envelope: Envelope, statements: Statements): Envelope {
-  return {
-    ...envelope,
-    ...Object.fromEntries(
-      Object.entries(statements).map(([n, value]) => [n, { value, origin: envelope.span }]),
-    ),
-  } as Envelope;
+  const { name, span, units, card, paper, expects, layers } = envelope;
+  const [own, ...likes] = layers;
+  const entries = new Map<string, Entry>(own?.entries);
+  for (const field of displaced(envelope, statements)) entries.delete(writtenName(field));
+  for (const [field, value] of Object.entries(statements)) {
+    const property = writtenName(field);
+    if (value !== null) entries.set(property, { state: 'stated', value, span });
+    else if (!entries.delete(property)) entries.set(property, { state: 'default', value: null, span });
+  }
+  const anew: readonly Layer[] = [{ from: null, entries }, ...likes];
+  const onPaper = paper.origin.kind === 'default' ? null : paper;
+  return withDefaults({ name, span, units }, card, onPaper, { entries: merged(anew), expects, layers: anew });
 }
+
+/** Properties of the envelope's own block whose place these statements take, since they say one thing twice. */
+export function displaced(envelope: Envelope, statements: Statements): readonly Restated[] {
+  const anew = (field: Restated): boolean => (statements[field] ?? null) !== null;
+  const stays = (field: Restated): boolean =>
+    statements[field] === undefined && envelope[field].origin.kind === 'written';
+  return PAIRS.flatMap(([here, there]) =>
+    here.some(anew) && here.every((field) => anew(field) || stays(field)) && there.every(stays) ? there : [],
+  );
+}
+
+/** `side-mark` is `sideMarks` in an envelope. */
+const fieldOf = (name: PropertyName): Restated =>
+  (name === 'side-mark' ? 'sideMarks' : name.replace('-mark', 'Mark')) as Restated;
+
+/** Each pair of alternatives, both ways round, by the names in an envelope. */
+const PAIRS = ALTERNATIVES.flatMap(
+  ([one, other]): readonly (readonly [readonly Restated[], readonly Restated[]])[] => {
+    const [here, there] = [one.map(fieldOf), other.map(fieldOf)];
+    return [
+      [here, there],
+      [there, here],
+    ];
+  },
+);

@@ -1,7 +1,6 @@
 import type { Envelope } from '../recipe/recipe.js';
-import { PARTNERS, type Statements } from '../recipe/restate.js';
+import { displaced, type Restated, type Statements, writtenName } from '../recipe/restate.js';
 import type { Edit } from '../text/edit.js';
-import { writtenName } from './place.js';
 import type { Subject } from './rule.js';
 import { read, writeCorners, writeLength, writeShape, writeSize } from './words.js';
 
@@ -51,7 +50,7 @@ const FOLLOWS: { readonly [Name in keyof Statements]?: (after: Subject) => numbe
   sideMarks: ({ folding }) => folding.made.first.left.alongEdge,
 };
 
-const namesIn = (statements: Statements): readonly (keyof Statements)[] =>
+const namesIn = (statements: Statements): readonly Restated[] =>
   Object.keys(statements) as (keyof Statements)[];
 
 /** The value that is to be stated, or null where the property is to be left out. */
@@ -73,20 +72,19 @@ function asEdits(envelope: Envelope, statements: Statements): readonly Edit[] | 
   return edits.length === namesIn(statements).length ? edits : null;
 }
 
+/** "write `seam: 12 mm` instead of `blank`", "leave `blank` out (210 mm then follows)" */
 function inWords({ envelope }: Subject, statements: Statements, after: Subject): string {
-  const phrase = <Name extends keyof Statements>(name: Name): string => {
+  const phrase = <Name extends Restated>(name: Name): string => {
     const value = valueIn(statements, name);
     const opening = `\`${writtenName(name)}`;
-    if (value !== null) {
-      const replaced = PARTNERS[name].filter((partner) => envelope[partner].origin.kind === 'written');
-      const instead = replaced.map((partner) => `\`${writtenName(partner)}\``).join(' and ');
-      return `write ${opening}: ${written(envelope, name, value)}\`${instead && ` instead of ${instead}`}`;
-    }
+    if (value !== null) return `write ${opening}: ${written(envelope, name, value)}\``;
     const follows = FOLLOWS[name]?.(after);
     const then = follows === undefined ? '' : ` (${read(envelope, follows)} then follows)`;
     return envelope[name].origin.kind === 'inherited'
       ? `write ${opening}: default\`${then}`
       : `leave ${opening}\` out${then}`;
   };
-  return namesIn(statements).map(phrase).join(' and ');
+  const replaced = displaced(envelope, statements);
+  const instead = replaced.map((name) => `\`${writtenName(name)}\``).join(' and ');
+  return `${namesIn(statements).map(phrase).join(' and ')}${instead && ` instead of ${instead}`}`;
 }

@@ -1,5 +1,6 @@
 import type { Label } from '../diagnostics/diagnostic.js';
 import type { Stated } from '../recipe/origin.js';
+import { writtenName } from '../recipe/restate.js';
 import type { Envelope } from '../recipe/recipe.js';
 import type { Span } from '../text/span.js';
 
@@ -7,9 +8,6 @@ import type { Span } from '../text/span.js';
 export type Property = {
   [Name in keyof Envelope]: Envelope[Name] extends Stated<unknown> ? Name : never;
 }[keyof Envelope];
-
-/** How a recipe writes a property: `sideMarks` is `side-mark`. */
-export const writtenName = (property: Property): string => property.replace(/Marks?$/, '-mark');
 
 /** Where a finding points, and what came from elsewhere. */
 export interface Place {

@@ -64,5 +64,6 @@ export function envelope(wishes: Wishes): Envelope {
     caliper: { value: wishes.caliper ?? 0.15, basis: 'stated' },
     tape: stated(wishes.tape ?? 6),
     expects: [],
+    layers: [],
   };
 }
