@@ -42,10 +42,10 @@ export type SectionName =
   | 'marks'
   | 'corners'
   | 'dry-fold'
-  | 'margins'
-  | 'finished'
   | 'cautions'
-  | 'steps';
+  | 'steps'
+  | 'margins'
+  | 'finished';
 
 export interface Section {
   readonly name: SectionName;

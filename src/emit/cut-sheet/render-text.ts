@@ -1,22 +1,16 @@
+import { type Palette, plain } from '../../diagnostics/render-text.js';
 import { visible } from '../../text/visible.js';
+import { columns } from '../../text/width.js';
 import type { Block, Cell, CutSheet, Reading, Section, Step, Table, Term } from './content.js';
 import { NO_BREAK } from './lengths.js';
 import { wrap } from './wrap.js';
 
-/** How a terminal sets words apart; without one they are printed as they are. */
-export interface Palette {
-  readonly strong: (text: string) => string;
-  readonly quiet: (text: string) => string;
-}
-
-const PLAIN: Palette = { strong: (text) => text, quiet: (text) => text };
-
 /** The sheet for a terminal: lines of at most `width` characters, tables aligned, ending in a line end. */
-export function renderCutSheetText(sheet: CutSheet, palette: Palette = PLAIN, width = 80): string {
+export function renderCutSheetText(sheet: CutSheet, palette: Palette = plain, width = 80): string {
   const page: Page = { palette, width };
   const lines = [
     ...wrapped(sheet.title, page).map(palette.strong),
-    ...wrapped(sheet.name, page).map(palette.quiet),
+    ...wrapped(sheet.name, page).map(palette.faint),
     '',
     ...wrapped(sheet.summary, page),
     ...sheet.notes.flatMap((note) => ['', ...wrapped(note, page)]),
@@ -33,7 +27,8 @@ interface Page {
 const INDENT = '  ';
 const GAP = '  ';
 
-const length = (text: string): number => [...text].length;
+/** Columns of the terminal that a text takes. */
+const length = (text: string): number => [...text].reduce((sum, character) => sum + columns(character), 0);
 
 const wrapped = (text: string, { width }: Page, less = 0): readonly string[] =>
   wrap(visible(text), Math.max(NARROWEST, width - less), length).map((line) =>
@@ -123,7 +118,7 @@ function headingLines(
   const columns = headings.map((heading, index) => wrap(heading, widths[index] ?? 1, length));
   const height = Math.max(...columns.map((lines) => lines.length));
   return Array.from({ length: height }, (_, line) =>
-    palette.quiet(
+    palette.faint(
       columns
         .map((lines, index) => (lines[line] ?? '').padEnd(widths[index] ?? 0))
         .join(GAP)
@@ -142,7 +137,7 @@ function rowLine(
     const { read, other } = columns[index] as Column;
     const width = widths[index] ?? 0;
     if (!isReading(cell)) return cell.padEnd(width);
-    const pair = cell.read.padStart(read) + GAP + palette.quiet(cell.other.padStart(other));
+    const pair = cell.read.padStart(read) + GAP + palette.faint(cell.other.padStart(other));
     return pair + ' '.repeat(Math.max(0, width - read - GAP.length - other));
   });
   return cells.join(GAP);

@@ -12,17 +12,17 @@ import { margins } from './sections/margins.js';
 import { marks } from './sections/marks.js';
 import { steps } from './sections/steps.js';
 
-/** The figures first, then the cautions, then the work. One that has nothing to say is left out. */
+/** The figures of the work first, then the cautions, the work, and what there is to spare. One that has nothing to say is left out. */
 const SECTIONS: readonly ((bench: Bench) => Section | null)[] = [
   findings,
   cut,
   marks,
   corners,
   dryFold,
-  margins,
-  finished,
   cautions,
   steps,
+  margins,
+  finished,
 ];
 
 /** What a person needs to know to make this envelope by hand. */

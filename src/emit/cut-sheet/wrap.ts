@@ -1,17 +1,23 @@
 /**
  * Breaks a text into lines that are at most `width` wide by `measure`. Breaks at plain spaces, not at no-break ones; a
- * word wider than a line is broken where it must be. A text of nothing but spaces is one empty line.
+ * word wider than a line is broken where it must be. The first line is shorter by `indent` (and
+ * may come out empty). A text of nothing but spaces is one empty line.
  */
-export function wrap(text: string, width: number, measure: (text: string) => number): readonly string[] {
+export function wrap(
+  text: string,
+  width: number,
+  measure: (text: string) => number,
+  indent = 0,
+): readonly string[] {
   const lines: string[] = [];
   let line = '';
   for (const word of text.split(/[ \n\t]+/).filter((part) => part !== '')) {
     const longer = line === '' ? word : `${line} ${word}`;
-    if (measure(longer) <= width) {
+    if (measure(longer) <= width - (lines.length === 0 ? indent : 0)) {
       line = longer;
       continue;
     }
-    if (line !== '') lines.push(line);
+    if (line !== '' || (lines.length === 0 && indent > 0)) lines.push(line);
     const pieces = broken(word, width, measure);
     lines.push(...pieces.slice(0, -1));
     line = pieces.at(-1) ?? '';

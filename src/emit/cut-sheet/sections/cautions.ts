@@ -6,15 +6,17 @@ export const cautions = ({ envelope }: Bench): Section => ({
   name: 'cautions',
   heading: 'Take care',
   blocks: [
-    { kind: 'terms', terms: [KNIFE, GUILLOTINE, envelope.fasten.value === 'seal' ? HOT_WAX : HOT_TOOLS] },
-    { kind: 'paragraph', text: 'The rules of your own workshop, school or country come before these.' },
+    {
+      kind: 'terms',
+      terms: [KNIFE, GUILLOTINE, envelope.fasten.value === 'seal' ? HOT_WAX : HOT_TOOLS, LOCAL_RULES],
+    },
   ],
 });
 
 const KNIFE: Term = {
   label: 'Knife',
   text:
-    'A sharp blade, a cutting mat, a safety ruler or steel straightedge. Several light strokes; no hand in line with ' +
+    'A sharp blade, a cutting mat, a safety ruler or steel straightedge. Several light strokes, no hand in line with ' +
     'the blade. Cap it or draw it in at once; worn blades go into a sharps tin.',
 };
 
@@ -34,4 +36,9 @@ const HOT_TOOLS: Term = {
 const HOT_WAX: Term = {
   label: 'Hot wax',
   text: `Melted wax burns and clings, and its vapour can catch fire: never leave it on the heat. ${BURNS}`,
+};
+
+const LOCAL_RULES: Term = {
+  label: 'Rules',
+  text: 'Those of your own workshop, school or country come before these.',
 };

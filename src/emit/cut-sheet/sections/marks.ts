@@ -15,10 +15,9 @@ export function marks(bench: Bench): Section {
     blocks: [
       {
         kind: 'paragraph',
-        text:
-          'Mark and score on the inside, the show side down. From each corner measure its ' +
-          `${box ? 'two marks' : 'mark'} along both edges that meet there. Joining a mark to its fellow draws the score` +
-          `${box ? ': the first bounds the face, the second the wall' : ', which bounds the face'}.`,
+        text: box
+          ? 'Measured from the corner, on the inside. The first score bounds the face, the second its wall.'
+          : 'Measured from the corner, on the inside. The score bounds the face.',
       },
       {
         kind: 'table',

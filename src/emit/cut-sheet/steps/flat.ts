@@ -37,7 +37,7 @@ export function makeTheMarks(bench: Bench): Step {
   return {
     title: 'Mark',
     text: sentences(
-      `From each corner measure its ${made.second ? 'marks' : 'mark'} along both edges that meet there.`,
+      `From each corner measure its ${made.second ? 'two marks' : 'mark'} along both edges that meet there.`,
       alike
         ? `On every edge ${made.second ? 'the first mark from one corner and the second from the other' : 'the marks'} ${passesBy(bench, edges[0]?.passes ?? 0)}: if not, measure again.`
         : 'On each edge the marks pass each other by the figure given above: if not, measure again.',

@@ -14,8 +14,8 @@ export function score(bench: Bench): Step {
   return {
     title: 'Score',
     text: sentences(
-      'Score every line before you fold any, on the inside: a straightedge from mark to mark, the folder along it in two',
-      'light passes.',
+      'Score every line before you fold any, on the inside. Lay a straightedge from mark to fellow mark and draw the',
+      'folder along it in two light passes.',
       folded.length > 0 &&
         `The side scores run from edge to edge; stop the ${listed(folded)} ${folded.length > 1 ? 'scores' : 'score'} where the side scores are met.`,
       caliper >= THICK &&
@@ -62,7 +62,7 @@ export const foldIt = ({ folding }: Bench): Step => ({
   text: folding.made.second
     ? 'Bend the first scores up to a right angle, then the second ones inwards, so that every wall stands. Burnish with ' +
       'the flat of the folder, through scrap paper. Open it again.'
-    : 'Fold each flap to the inside along its score. Burnish with the flat of the folder, through scrap paper. Open it again.',
+    : 'Fold each flap to the inside and burnish it with the flat of the folder, through scrap paper. Open it again.',
 });
 
 export function dryFold(bench: Bench): Step {
@@ -79,7 +79,7 @@ export function dryFold(bench: Bench): Step {
       'See that every tip lands as given above.',
       folded.includes('seal')
         ? `The mouth is narrowed to ${both(say.read(mouth(bench)))}: thread the card under its corners, and out again.`
-        : 'Put the card in and take it out: it must go freely.',
+        : 'The card must go in and out freely.',
     ),
   };
 }

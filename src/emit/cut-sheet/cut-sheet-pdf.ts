@@ -1,0 +1,84 @@
+import { dimensions, type Figure } from '../../drawing/dimensions.js';
+import { place } from '../../drawing/place.js';
+import type { Size } from '../../recipe/recipe.js';
+import type { EmitOptions, Emitter, Job, PageName } from '../emitter.js';
+import { openDocument, type PdfDocument, POINTS_PER_MM } from '../pdf/document.js';
+import { paint } from '../pdf/paint.js';
+import { setSheet } from './page/set-sheet.js';
+import type { Item } from './page/strip.js';
+import type { Measure, Style } from './page/type.js';
+import { cutSheet } from './sheet.js';
+
+/** The cut sheet as pages to print and lay on the bench, with a dimensioned drawing of the blank. */
+export const cutSheetPdf: Emitter = {
+  name: 'cut-sheet',
+  extension: '.cut-sheet.pdf',
+  mediaType: 'application/pdf',
+  emit,
+};
+
+/** Margins in mm; a printer that needs more gets more. */
+const MARGIN = 17;
+
+/** The box that the drawing of the blank may fill, in mm. */
+const DRAWING: Size = { width: 96, height: 96 };
+
+async function emit(job: Job, options: EmitOptions): Promise<Uint8Array> {
+  const sheet = cutSheet(job);
+  const document = await openDocument(options, { title: `${sheet.title}: cut sheet` });
+  const measure: Measure = (text, { size, font }) =>
+    document.measure(text, size / POINTS_PER_MM, font) * POINTS_PER_MM;
+  const size = pageSize(job, options);
+  const page = {
+    width: size.width * POINTS_PER_MM,
+    height: size.height * POINTS_PER_MM,
+    margin: Math.max(MARGIN, options.margin) * POINTS_PER_MM,
+  };
+  const figure = dimensions(job.folding, job.envelope, DRAWING, document.measure);
+  const picture = { width: figure.width * POINTS_PER_MM, height: figure.height * POINTS_PER_MM };
+  for (const items of setSheet(sheet, page, picture, measure)) {
+    document.addPage(size);
+    for (const item of items) paintItem(document, item, figure, size);
+  }
+  return document.finish();
+}
+
+/** The printer's paper in mm: what was asked for, else letter where the recipe measures in inches and A4 elsewhere. */
+function pageSize({ envelope }: Job, { page }: EmitOptions): Size {
+  const usual = envelope.units === 'in' ? 'letter' : 'a4';
+  return PAGES[page === null || page === 'fit' ? usual : page];
+}
+
+const PAGES: Readonly<Record<Exclude<PageName, 'fit'>, Size>> = {
+  letter: { width: 215.9, height: 279.4 },
+  legal: { width: 215.9, height: 355.6 },
+  tabloid: { width: 279.4, height: 431.8 },
+  a4: { width: 210, height: 297 },
+  a3: { width: 297, height: 420 },
+};
+
+const INKS: Readonly<Record<Style['ink'], string>> = { full: '#000000', quiet: '#595959' };
+
+/** Width of a hairline, in points. */
+const HAIRLINE = 0.3;
+
+function paintItem(document: PdfDocument, item: Item, figure: Figure, page: Size): void {
+  const { pdf } = document;
+  if (item.kind === 'words') {
+    pdf.font(item.style.font).fontSize(item.style.size).fillColor(INKS[item.style.ink]);
+    pdf.text(document.printable(item.text, item.style.font), item.x, item.y, {
+      lineBreak: false,
+      baseline: 'alphabetic',
+    });
+  } else if (item.kind === 'hairline') {
+    pdf.undash().lineWidth(HAIRLINE);
+    pdf
+      .moveTo(item.x, item.y)
+      .lineTo(item.x + item.width, item.y)
+      .stroke();
+  } else {
+    pdf.fillColor(INKS.full);
+    const [x, y] = [item.x / POINTS_PER_MM, page.height - (item.y + item.height) / POINTS_PER_MM];
+    paint(document, place(figure.drawing, { x, y }));
+  }
+}
