@@ -5,7 +5,7 @@ import { nearest } from '../text/nearest.js';
 import { through } from '../text/span.js';
 import { EXPECT_NAMES } from './expect-names.js';
 import { readExpect } from './expects.js';
-import type { BlockDeclaration } from './names.js';
+import { A_KIND, type BlockDeclaration } from './names.js';
 import { type Context, placeFor, unmixed } from './place.js';
 
 import { conflict, repeated, unknownProperty } from './problems.js';
@@ -99,7 +99,7 @@ function unknown({ name, values }: PropertyNode, type: BlockNode['type']): Diagn
   if (elsewhere) {
     const owner = elsewhere.where.includes('paper') ? 'a paper' : 'an envelope or a style';
     return report(unknownProperty, {
-      message: `${shown} belongs to ${owner}, not to ${A_TYPE[type]}`,
+      message: `${shown} belongs to ${owner}, not to ${A_KIND[type]}`,
       at,
       help:
         type === 'paper'
@@ -116,17 +116,11 @@ function unknown({ name, values }: PropertyNode, type: BlockNode['type']): Diagn
   }
   const near = nearest(name.text, mine);
   return report(unknownProperty, {
-    message: `${A_TYPE[type]} has no property ${shown}`,
+    message: `${A_KIND[type]} has no property ${shown}`,
     at,
     help: near.length > 0 ? `did you mean ${anyOf(near)}?` : `its properties are ${mine.join(', ')}`,
   });
 }
-
-const A_TYPE: Readonly<Record<BlockNode['type'], string>> = {
-  paper: 'a paper',
-  style: 'a style',
-  envelope: 'an envelope',
-};
 
 const twice = ({ name }: PropertyNode, earlier: PropertyNode): Diagnostic =>
   report(repeated, {
@@ -153,8 +147,8 @@ function conflicts(
       message: `${allOf(one)} and ${allOf(other)} say one thing twice`,
       at: last.name.span,
       related: written.slice(0, -1).map(({ span }) => ({ span, text: 'the same is fixed here' })),
-      why: `with ${allOf(one)} stated, ${allOf(other)} follows from it, and the other way round`,
-      help: `leave out one of the lines: ${written.map(({ name }) => `\`${name.text}\``).join(', ')}`,
+      why: `when ${allOf(one)} is stated, ${allOf(other)} follows, and the other way round`,
+      help: `leave out ${allOf(one)}, or ${allOf(other)}`,
     });
   });
 }

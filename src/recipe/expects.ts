@@ -75,7 +75,7 @@ function toleranceAt(
   if (slack >= 0) return slack;
   tell(
     report(range, {
-      message: `${place.what} may be off by ${quote(tolerance.span)}, which is less than nothing`,
+      message: `${place.what} may be off by ${quote(tolerance.span)}, which is below 0`,
       at: tolerance.span,
       help: 'leave out the minus sign',
     }),
@@ -106,7 +106,7 @@ function unknownExpect({ name }: ExpectNode, context: Context): void {
   context.tell(
     report(unknownName, {
       message: isProperty(name.text)
-        ? `\`${name.text}\` is stated, and nothing that can be expected`
+        ? `\`${name.text}\` is stated, not worked out, so that nothing can be expected of it`
         : `${quote(name.span)} is nothing that can be expected`,
       at: name.span,
       help: near.length > 0 ? `did you mean ${anyOf(near)}?` : `what can be expected: ${known}`,

@@ -1,13 +1,12 @@
 import { report } from '../diagnostics/problem.js';
 import type { Dimension } from '../measure/quantity.js';
-import { printShort } from '../measure/number.js';
 import { exactLength } from '../measure/ruler.js';
 import { NEARLY } from '../measure/slack.js';
 import type { AtomNode, ItemNode, WordNode } from '../syntax/ast.js';
 import { nearest } from '../text/nearest.js';
 import type { Span } from '../text/span.js';
 import { dimensionAt, dimensionOf, evaluate } from './evaluate.js';
-import type { BlockDeclaration } from './names.js';
+import { A_KIND, type BlockDeclaration } from './names.js';
 import type { Place } from './place.js';
 import { missing, range, repeated, unknownName, wrongKind } from './problems.js';
 import { quote } from './quote.js';
@@ -20,7 +19,7 @@ export interface Kind<T> {
   readonly read: (items: readonly ItemNode[], place: Place) => T | null;
 }
 
-type Limits = 'above nothing' | 'nothing or more';
+type Limits = 'above 0' | '0 or more';
 
 /** mm; no sheet of paper that a hand folds is longer. */
 const LONGEST = 5000;
@@ -47,27 +46,25 @@ export const pairOfLengths: Kind<readonly [left: number, right: number]> = {
     if (!upTo(2, items, 'one length, or two: left, right', place)) return null;
     const read = items.map((item) => {
       const mm = lengthOf(item, place);
-      return mm !== null && inRange(mm, 'nothing or more', item.span, place) ? mm : null;
+      return mm !== null && inRange(mm, '0 or more', item.span, place) ? mm : null;
     });
     const [left = null, right = left] = read;
     return left === null || right === null ? null : [left, right];
   },
 };
 
-export const mass: Kind<number> = one('a mass', (item, place) =>
-  measured(item, 'mass', 'nothing or more', place),
-);
+export const mass: Kind<number> = one('a mass', (item, place) => measured(item, 'mass', '0 or more', place));
 
 export const grammage: Kind<number> = one('a weight per area, `gsm` or `lb` with a grade', (item, place) =>
-  measured(item, 'grammage', 'above nothing', place),
+  measured(item, 'grammage', 'above 0', place),
 );
 
 export const plainNumber: Kind<number> = one('a plain number', (item, place) =>
-  measured(item, 'number', 'nothing or more', place),
+  measured(item, 'number', '0 or more', place),
 );
 
 export const count: Kind<number> = one('a whole number', (item, place) => {
-  const value = measured(item, 'number', 'nothing or more', place);
+  const value = measured(item, 'number', '0 or more', place);
   if (value === null || Math.abs(value - Math.round(value)) <= NEARLY)
     return value === null ? null : Math.round(value);
   place.context.tell(
@@ -132,7 +129,7 @@ export const paperName: Kind<BlockDeclaration> = one('the name of a paper', (ite
   if (declaration) {
     context.tell(
       report(wrongKind, {
-        message: `${quote(word.span)} is a ${declaration.kind}, and ${place.what} wants the name of a paper`,
+        message: `${quote(word.span)} is ${A_KIND[declaration.kind]}, and ${place.what} wants the name of a paper`,
         at: word.span,
         related: [{ span: declaration.node.name.span, text: 'declared here' }],
         help: `name a paper, or declare one: \`paper my-${word.text} { … }\``,
@@ -178,7 +175,7 @@ function nearShape(word: string, place: Place): string {
 }
 
 const exampleLength = ({ file }: Place): string =>
-  file.units === 'in' ? '3/8' : file.units === 'cm' ? '1' : '10 mm';
+  ({ in: '3/8', cm: '1', mm: '10', none: '10 mm', broken: '10 mm' })[file.units];
 
 /** A length inside a shape; reports its absence. */
 function shapeLength(
@@ -190,7 +187,7 @@ function shapeLength(
 ): number | null {
   if (atom) {
     const mm = dimensionAt(atom, 'length', place);
-    return mm !== null && inRange(mm, 'nothing or more', atom.span, place) ? mm : null;
+    return mm !== null && inRange(mm, '0 or more', atom.span, place) ? mm : null;
   }
   place.context.tell(
     report(missing, { message, at: at.span, help: `write \`${word} ${exampleLength(place)}\`` }),
@@ -235,7 +232,7 @@ function measured(item: ItemNode, dimension: Dimension, limits: Limits, place: P
   if (item.kind === 'string') return notAString(item.span, 'a number', place);
   const value = evaluate(item, place);
   const read = value && dimensionOf(value, dimension, item.span, place);
-  if (read === null || (limits === 'above nothing' ? read > 0 : read >= 0)) return read;
+  if (read === null || (limits === 'above 0' ? read > 0 : read >= 0)) return read;
   place.context.tell(
     report(range, {
       message: `${place.what} is ${quote(item.span)}, and must be ${limits}`,
@@ -250,8 +247,7 @@ function sizeOf(item: ItemNode, place: Place): Size | null {
   if (item.kind === 'string') return notAString(item.span, 'a size', place);
   const value = evaluate(item, place);
   if (value === null) return null;
-  if (value.kind === 'size')
-    return sidesInRange(value.size, 'above nothing', item, place) ? value.size : null;
+  if (value.kind === 'size') return sidesInRange(value.size, 'above 0', item, place) ? value.size : null;
   place.context.tell(
     report(wrongKind, {
       message: `${place.what} wants a size, and ${quote(item.span)} is one number`,
@@ -279,7 +275,7 @@ function sidesInRange({ width, height }: Size, limits: Limits, item: ItemNode, p
 
 /** Reports a length below what is allowed, or longer than any sheet. */
 function inRange(mm: number, limits: Limits, at: Span, place: Place): boolean {
-  const enough = limits === 'above nothing' ? mm > NEARLY : mm >= -NEARLY;
+  const enough = limits === 'above 0' ? mm > NEARLY : mm >= -NEARLY;
   if (enough && mm <= LONGEST + NEARLY) return true;
   const units = place.file.units === 'none' || place.file.units === 'broken' ? 'mm' : place.file.units;
   const shown = exactLength(mm, units);
@@ -289,9 +285,7 @@ function inRange(mm: number, limits: Limits, at: Span, place: Place): boolean {
         ? `${place.what} is ${shown} here, which is longer than any sheet`
         : `${place.what} is ${shown} here, and must be ${limits}`,
       at,
-      why: enough
-        ? `at most ${exactLength(LONGEST, units)} (${printShort(LONGEST / 1000, 0)} m)`
-        : `at least ${limits === 'above nothing' ? 'more than 0' : '0'}`,
+      ...(enough ? { why: `a length may be ${exactLength(LONGEST, units)} (5 m) at most` } : {}),
       help: enough
         ? 'check the unit: a bare number is read in the `units` of its file'
         : mm < -NEARLY
@@ -333,7 +327,9 @@ function wordOf(item: ItemNode, wants: string, place: Place): WordNode | null {
       message: `${place.what} wants ${wants}, and ${quote(item.span)} is not one word`,
       at: item.span,
       help:
-        item.kind === 'phrase' ? 'join the words with hyphens, or put a comma between them' : 'write a word',
+        item.kind === 'phrase'
+          ? 'join the words with hyphens, or put a comma between them'
+          : `write ${wants}`,
     }),
   );
   return null;

@@ -3,7 +3,7 @@ import { report } from '../diagnostics/problem.js';
 import type { WordNode } from '../syntax/ast.js';
 import { limit } from '../syntax/problems.js';
 import type { Block } from './blocks.js';
-import type { BlockDeclaration, Declaration } from './names.js';
+import { A_KIND, type BlockDeclaration, type Declaration } from './names.js';
 import type { Context } from './place.js';
 import { cycle, wrongKind } from './problems.js';
 import { ALTERNATIVES, PROPERTIES, type PropertyName } from './properties.js';
@@ -90,7 +90,7 @@ const wrongLike = (
   { kind: other, node }: Declaration,
 ): Diagnostic =>
   report(wrongKind, {
-    message: `${quote(like.span)} is ${other === 'envelope' ? 'an' : 'a'} ${other}, which ${A_KIND[kind]} cannot be like`,
+    message: `${quote(like.span)} is ${A_KIND[other]}, which ${A_KIND[kind]} cannot be like`,
     at: like.span,
     related: [{ span: node.name.span, text: 'declared here' }],
     help:
@@ -98,12 +98,6 @@ const wrongLike = (
         ? 'name a paper after `like`'
         : `name a style or an envelope after \`like\`${other === 'paper' ? `, and write \`paper: ${like.text}\` in the block` : ''}`,
   });
-
-const A_KIND: Readonly<Record<BlockDeclaration['kind'], string>> = {
-  paper: 'a paper',
-  style: 'a style',
-  envelope: 'an envelope',
-};
 
 function circular(circle: readonly BlockDeclaration[]): Diagnostic {
   const names = circle.map(({ node }) => node.name.text);

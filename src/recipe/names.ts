@@ -201,7 +201,8 @@ const sizeName = ({ span, text }: WordNode, size: string): Diagnostic =>
     help: `name it otherwise, such as \`my-${text.toLowerCase()}\``,
   });
 
-const A_KIND: Readonly<Record<Declaration['kind'], string>> = {
+/** A kind of declaration as findings name it. */
+export const A_KIND: Readonly<Record<Declaration['kind'], string>> = {
   let: 'a let',
   paper: 'a paper',
   style: 'a style',

@@ -104,7 +104,7 @@ export function refuseSum(
       help: 'give the `let` a unit where it is declared',
     },
     'division-by-zero': {
-      message: `${sum} divides by ${quote(divisor.span)}, which is nothing`,
+      message: `${sum} divides by ${quote(divisor.span)}, which is 0`,
       help: 'divide by something above 0',
     },
   };

@@ -64,7 +64,7 @@ function unknownUnit(unit: UnitNode, number: NumberNode, place: Place): Diagnost
     return report(unknownName, {
       message: `\`${text}\` is not a unit here`,
       at: span,
-      ...(meant === 'mil'
+      ...(/^(pt|point)/.test(lower)
         ? { why: 'the points of paper are thousandths of an inch, which are called mil here' }
         : {}),
       help: `write \`${count}${meant === '%' ? '' : ' '}${meant}\``,

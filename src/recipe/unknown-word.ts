@@ -3,7 +3,7 @@ import { report } from '../diagnostics/problem.js';
 import { sizeNamed, sizeNames } from '../stock/sizes.js';
 import type { WordNode } from '../syntax/ast.js';
 import { EXPECT_NAMES } from './expect-names.js';
-import type { Declaration } from './names.js';
+import { A_KIND, type Declaration } from './names.js';
 import type { Context, Place } from './place.js';
 import { unknownName, wrongKind } from './problems.js';
 import { quote } from './quote.js';
@@ -19,7 +19,7 @@ export function unknownWord(node: WordNode, place: Place): void {
 
 const otherKind = (node: WordNode, { kind, node: declared }: Declaration): Diagnostic =>
   report(wrongKind, {
-    message: `${quote(node.span)} is ${kind === 'envelope' ? 'an' : 'a'} ${kind}, and a number or a size is wanted here`,
+    message: `${quote(node.span)} is ${A_KIND[kind]}, and a number or a size is wanted here`,
     at: node.span,
     related: [{ span: declared.name.span, text: 'declared here' }],
     help: `give the number or size a name with \`let\`, and use that`,
