@@ -1,0 +1,65 @@
+/*
+ * host/: the machine that plica runs on: its disk, its standard streams, its environment.
+ * In: paths and bytes. Out: bytes, or the reason why there are none. Nothing here throws for what a disk may do.
+ * Refuses to know: what is in a recipe.
+ */
+
+/** Everything that plica asks of a machine. Paths may be relative to `cwd`. */
+export interface Host {
+  /** The working folder, absolute. */
+  readonly cwd: string;
+  readonly env: Readonly<Record<string, string | undefined>>;
+  readonly out: Outlet;
+  readonly err: Outlet;
+  /** What is at a path, behind any links. `other`: a device, a pipe, a socket. */
+  readonly kind: (path: string) => 'file' | 'folder' | 'other' | 'missing';
+  /** The absolute path behind all links, or null where there is nothing. */
+  readonly realPath: (path: string) => string | null;
+  /** The bytes of a file of at most `most` bytes. */
+  readonly read: (path: string, most: number) => Read;
+  /** All that standard input brings, at most `most` bytes. */
+  readonly readInput: (most: number) => Promise<Read>;
+  /** What lies in a folder, in no order. */
+  readonly list: (folder: string) => Listing;
+  /** Writes all of the files or none, each whole or not at all; makes the folder where it is missing. */
+  readonly write: (folder: string, files: readonly NewFile[]) => Written;
+  /** The TrueType files that come with plica. */
+  readonly fonts: () => Fonts;
+}
+
+export interface Fonts {
+  readonly regular: Uint8Array;
+  readonly bold: Uint8Array;
+}
+
+/** A standard stream. Writing to one that nobody reads any more is no error. */
+export interface Outlet {
+  readonly write: (text: string) => void;
+  readonly isTerminal: () => boolean;
+  /** Width of the terminal in characters; null: unknown, or no terminal. */
+  readonly columns: () => number | null;
+}
+
+export type Read = { readonly kind: 'bytes'; readonly bytes: Uint8Array } | Unreadable;
+
+export interface Unreadable {
+  readonly kind: 'unreadable';
+  readonly reason: string;
+}
+
+/** `link`: a symbolic link to a folder, or to nothing; one to a file counts as that file. */
+export interface Entry {
+  readonly name: string;
+  readonly kind: 'file' | 'folder' | 'link' | 'other';
+}
+
+export type Listing = { readonly kind: 'entries'; readonly entries: readonly Entry[] } | Unreadable;
+
+export interface NewFile {
+  readonly name: string;
+  readonly bytes: Uint8Array;
+}
+
+export type Written =
+  | { readonly kind: 'written' }
+  | { readonly kind: 'unwritable'; readonly path: string; readonly reason: string };

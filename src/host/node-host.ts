@@ -1,0 +1,95 @@
+import { readdirSync, readFileSync, realpathSync, type Stats, statSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import type { Entry, Host, Listing, Read } from './host.js';
+import { fonts } from './fonts.js';
+import { outlet } from './outlet.js';
+import { whyNot } from './why-not.js';
+import { writeTogether } from './write-together.js';
+
+/** The machine that this process runs on. */
+export function nodeHost(): Host {
+  const cwd = process.cwd();
+  return {
+    cwd,
+    env: process.env,
+    out: outlet(1),
+    err: outlet(2),
+    kind: (path) => kindOf(stats(resolve(cwd, path))),
+    realPath: (path) => realPath(resolve(cwd, path)),
+    read: (path, most) => read(resolve(cwd, path), most),
+    readInput,
+    list: (folder) => list(resolve(cwd, folder)),
+    write: (folder, files) => writeTogether(resolve(cwd, folder), files),
+    fonts,
+  };
+}
+
+function stats(path: string): Stats | null {
+  try {
+    return statSync(path, { throwIfNoEntry: false }) ?? null;
+  } catch (error) {
+    whyNot(error);
+    return null;
+  }
+}
+
+const kindOf = (found: Stats | null): ReturnType<Host['kind']> =>
+  found === null ? 'missing' : found.isFile() ? 'file' : found.isDirectory() ? 'folder' : 'other';
+
+function realPath(path: string): string | null {
+  try {
+    return realpathSync.native(path);
+  } catch (error) {
+    whyNot(error);
+    return null;
+  }
+}
+
+function read(path: string, most: number): Read {
+  try {
+    const found = statSync(path);
+    if (!found.isFile()) return { kind: 'unreadable', reason: `it is ${NO_FILE[kindOf(found)]}` };
+    if (found.size > most) return tooLarge(most);
+    const bytes = readFileSync(path);
+    return bytes.length > most ? tooLarge(most) : { kind: 'bytes', bytes };
+  } catch (error) {
+    return { kind: 'unreadable', reason: whyNot(error) };
+  }
+}
+
+const NO_FILE = { file: 'a file', folder: 'a folder', other: 'a device or a pipe', missing: 'nothing' } as const;
+
+const tooLarge = (most: number): Read => ({
+  kind: 'unreadable',
+  reason: `it is larger than ${most / 1_000_000} MB`,
+});
+
+async function readInput(most: number): Promise<Read> {
+  const chunks: Uint8Array[] = [];
+  let length = 0;
+  try {
+    for await (const chunk of process.stdin) {
+      chunks.push(chunk);
+      length += chunk.length;
+      if (length > most) return tooLarge(most);
+    }
+    return { kind: 'bytes', bytes: Buffer.concat(chunks) };
+  } catch (error) {
+    return { kind: 'unreadable', reason: whyNot(error) };
+  }
+}
+
+function list(folder: string): Listing {
+  try {
+    const entries = readdirSync(folder, { withFileTypes: true }).map((entry): Entry => {
+      const { name } = entry;
+      if (entry.isFile()) return { name, kind: 'file' };
+      if (entry.isDirectory()) return { name, kind: 'folder' };
+      if (!entry.isSymbolicLink()) return { name, kind: 'other' };
+      return { name, kind: kindOf(stats(join(folder, name))) === 'file' ? 'file' : 'link' };
+    });
+    return { kind: 'entries', entries };
+  } catch (error) {
+    return { kind: 'unreadable', reason: whyNot(error) };
+  }
+}
