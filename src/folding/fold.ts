@@ -24,7 +24,7 @@ export function fold(envelope: Envelope): Folding {
     pieces: folded,
     closure: closed.length,
     centreSeam: closed.centreSeam,
-    glue: glueLines(envelope, made, folded, closed),
+    glue: glueLines(envelope, made, closed),
     bare: bare(made, folded),
   };
 }

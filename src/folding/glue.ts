@@ -1,18 +1,32 @@
-import { distance, type Point } from '../plane/point.js';
-import { common, type Interval, lengthOf, sectionAt } from '../plane/section.js';
+import { clip, clipSegment, type HalfPlane, halfPlanesOf } from '../plane/clip.js';
+import { flatten, roundedPath } from '../plane/path.js';
+import { distance, type Segment } from '../plane/point.js';
+import { counterClockwise, type Polygon } from '../plane/polygon.js';
 import type { Envelope } from '../recipe/recipe.js';
 import { blankCorners } from './blank.js';
-import { type Closure, sectionAlongCentre, TAPE_CLEARANCE } from './closure.js';
-import { firstScoreAt, OUTWARD, outwardOf } from './corner-directions.js';
-import type { AsMade, FlapName, GlueLine, Piece } from './folding.js';
+import { type Closure, TAPE_CLEARANCE } from './closure.js';
+import { firstScoreAt, isSide, OUTWARD, outerScoreAt } from './corner-directions.js';
+import { pointedHeight } from './flaps.js';
+import type { AsMade, FlapName, GlueLine } from './folding.js';
+import { beyond, flapRegion, within } from './outline.js';
 import { foldOver } from './pieces.js';
 import { passingMarks } from './scores.js';
 
 /** Tape keeps this far inside a flap's edge, in mm. */
 const INSIDE = TAPE_CLEARANCE / 2;
 
-/** The least length of a lower seam that holds, in mm (our judgement). */
-export const SHORTEST_SEAM = 15;
+/** A tip at least this many tapes wide takes one strip across; a narrower one takes a strip along each slanted edge. */
+const TAPES_ACROSS = 3;
+
+/** A strip wished for on the closed envelope, before it is cut back to the paper that it joins. */
+interface Wish {
+  readonly name: GlueLine['name'];
+  /** The flap that carries it, and those under it that it may be glued to: to the one that takes most of it. */
+  readonly on: FlapName;
+  readonly to: readonly FlapName[];
+  readonly line: Segment;
+  readonly keepTo?: HalfPlane;
+}
 
 /** Width of the seam between each side flap and the bottom flap, at the tighter side: by how much their marks pass. */
 export const seamOverlap = (made: AsMade): number =>
@@ -30,117 +44,114 @@ export const seamLength = ({ face, shift, heights }: AsMade): number =>
   Math.SQRT2 *
   Math.max(0, Math.min(face.width / 2, face.height / 2 + shift, heights.left, heights.right, heights.bottom));
 
-/** Every strip of tape or line of glue, on the inside of the flat blank. */
-export function glueLines(
-  envelope: Envelope,
-  made: AsMade,
-  pieces: readonly Piece[],
-  closed: Closure,
-): readonly GlueLine[] {
+/**
+ * Every strip of tape or line of glue, on the inside of the flat blank. A strip lies wholly on its flap and over the
+ * paper that it joins: one that reached beyond would glue the pocket shut.
+ */
+export function glueLines(envelope: Envelope, made: AsMade, closed: Closure): readonly GlueLine[] {
   const width = envelope.tape.value;
-  return [
-    ...lowerSeams(made, width),
-    ...(closed.centreSeam ? centre(made, pieces, width) : []),
-    ...(envelope.fasten.value === 'glue' ? seal(made, pieces, width, closed) : []),
-  ].filter(({ from, to }) => distance(from, to) > 0);
+  const under: readonly FlapName[] = closed.centreSeam ? ['bottom', 'left', 'right'] : ['bottom'];
+  const wishes = [
+    lowerSeam('left', made, width),
+    lowerSeam('right', made, width),
+    ...(closed.centreSeam ? [centreSeam(made)] : []),
+    ...(envelope.fasten.value === 'glue' ? sealStrips(made, width, under) : []),
+  ];
+  return wishes.flatMap((wish) => cutBack(wish, envelope, made));
 }
 
-/**
- * On the bottom flap along its slanted edges, 1 mm in, from one tape width off the side fold to where the side flap
- * beneath ends: never beyond, or it glues the pocket shut.
- */
-function lowerSeams(made: AsMade, width: number): readonly GlueLine[] {
-  const end = seamLength(made) / Math.SQRT2 - width / 2 / Math.SQRT2;
-  if (end <= width) return [];
-  const inset = (INSIDE + width / 2) / Math.SQRT2;
-  return passingMarks(made)
-    .filter(({ between }) => between.includes('bottom'))
-    .map(({ between: [, side] }): GlueLine => {
-      const edge = (fromSideFold: number): Point => {
-        const along = firstScoreAt(made, side) - fromSideFold - inset;
-        const corner = blankCorners(made.blank);
-        const out =
-          outwardOf('bottom', corner.bottom) - Math.abs(along - outwardOf(side, corner.bottom)) - 2 * inset;
-        return {
-          x: OUTWARD[side].x * along + OUTWARD.bottom.x * out,
-          y: OUTWARD[side].y * along + OUTWARD.bottom.y * out,
-        };
-      };
-      return {
-        name: `lower-${side as 'left' | 'right'}`,
-        from: edge(width - inset),
-        to: edge(end - inset),
-        width,
-      };
-    });
-}
+/** On the bottom flap along a slanted edge, 1 mm in, beginning one tape width from the side fold. */
+const lowerSeam = (side: 'left' | 'right', made: AsMade, width: number): Wish => ({
+  name: `lower-${side}`,
+  on: 'bottom',
+  to: [side],
+  line: alongEdge('bottom', side, made, width),
+  keepTo: within(side, firstScoreAt(made, side) - width),
+});
 
 /** On the right side flap, along the middle where it lies over the left one. */
-function centre(made: AsMade, pieces: readonly Piece[], width: number): readonly GlueLine[] {
-  const middle = blankCorners(made.blank).seal.x;
-  const both = common(sectionAlongCentre(made, pieces, 'left'), sectionAlongCentre(made, pieces, 'right'));
-  const strip = both && shortened(both, width / 2 + INSIDE);
-  return strip
-    ? [onFlap(made, 'right', 'centre', { x: middle, y: strip.from }, { x: middle, y: strip.to }, width)]
-    : [];
+function centreSeam({ blank, diagonal }: AsMade): Wish {
+  const { x } = blankCorners(blank).seal;
+  return {
+    name: 'centre',
+    on: 'right',
+    to: ['left'],
+    line: { from: { x, y: -diagonal }, to: { x, y: diagonal } },
+  };
 }
 
-/**
- * On the seal flap, only where it lies on glued paper: along both edges of a pointed tip; across a rounded or blunt
- * one.
- */
-function seal(
-  made: AsMade,
-  pieces: readonly Piece[],
-  width: number,
-  { centreSeam, length }: Closure,
-): readonly GlueLine[] {
-  if (length <= width + INSIDE) return [];
-  const tip = firstScoreAt(made, 'seal') - made.heights.seal;
-  const middle = blankCorners(made.blank).seal.x;
-  if (made.tips.seal.shape === 'pointed') {
-    const start = tip + (INSIDE + width / 2) * Math.SQRT2 + width / 2;
-    const end = tip + length / 2;
-    const inset = (INSIDE + width / 2) * Math.SQRT2;
-    return (['left', 'right'] as const).map((side) => {
-      const at = (height: number): Point => ({
-        x: middle + OUTWARD[side].x * (height - tip - inset),
-        y: height,
-      });
-      return onFlap(made, 'seal', `seal-${side}`, at(start), at(Math.max(start, end)), width);
-    });
+/** On the seal flap: across a broad tip, or along both slanted edges. */
+function sealStrips(made: AsMade, width: number, to: readonly FlapName[]): readonly Wish[] {
+  const { radius, shape, cut } = made.tips.seal;
+  const tipWidth = shape === 'rounded' ? radius * Math.SQRT2 : 2 * cut;
+  if (tipWidth < TAPES_ACROSS * width) {
+    return (['left', 'right'] as const).map((side) => ({
+      name: `seal-${side}`,
+      on: 'seal',
+      to,
+      line: alongEdge('seal', side, made, width),
+    }));
   }
-  const height = tip + INSIDE + width / 2;
-  const gluedFlaps: readonly FlapName[] = centreSeam ? ['bottom', 'left', 'right'] : ['bottom'];
-  const glued = gluedFlaps.map((flap) => chord(pieces, flap, height));
-  const across = shortened(chord(pieces, 'seal', height - width / 2), INSIDE);
-  const covered =
-    across && glued.map((interval) => common(across, interval)).sort((a, b) => lengthOf(b) - lengthOf(a))[0];
-  return covered
-    ? [onFlap(made, 'seal', 'seal-tip', { x: covered.from, y: height }, { x: covered.to, y: height }, width)]
+  // A rounding of r meets the slanted edges r(1 − 1/√2) above the tip: there the flap is broad.
+  const tip = firstScoreAt(made, 'seal') - made.heights.seal;
+  const y = tip + Math.max(INSIDE, radius * (1 - Math.SQRT1_2)) + width / 2;
+  return [
+    {
+      name: 'seal-tip',
+      on: 'seal',
+      to,
+      line: { from: { x: -made.diagonal, y }, to: { x: made.diagonal, y } },
+    },
+  ];
+}
+
+/** A line 1 mm inside an end flap's slanted edge, on the closed envelope, from beside the tip to the side fold. */
+function alongEdge(end: 'bottom' | 'seal', side: 'left' | 'right', made: AsMade, width: number): Segment {
+  const corner = blankCorners(made.blank)[end];
+  const inset = (INSIDE + width / 2) * Math.SQRT2;
+  const tip = { x: corner.x, y: corner.y - OUTWARD[end].y * inset };
+  const reach = pointedHeight(made, end);
+  const along = { x: tip.x + OUTWARD[side].x * reach, y: tip.y - OUTWARD[end].y * reach };
+  return { from: foldOver(made, end, along), to: foldOver(made, end, tip) };
+}
+
+/** The part of a wished strip whose whole width lies on its flap and on one flap beneath, put back on the flat blank. */
+function cutBack(
+  { name, on, to, line, keepTo }: Wish,
+  envelope: Envelope,
+  made: AsMade,
+): readonly GlueLine[] {
+  const width = envelope.tape.value;
+  const caliper = envelope.caliper.value;
+  const own = [...halfPlanesOf(closedFlap(made, on, caliper)), ...(keepTo ? [keepTo] : [])];
+  const [longest] = to
+    .flatMap((flap) => {
+      const inside = [...own, ...halfPlanesOf(closedFlap(made, flap, caliper))];
+      return (
+        clipSegment(
+          line,
+          inside.map((edge) => movedIn(edge, line, width / 2)),
+        ) ?? []
+      );
+    })
+    .sort((a, b) => distance(b.from, b.to) - distance(a.from, a.to));
+  return longest
+    ? [{ name, from: foldOver(made, on, longest.from), to: foldOver(made, on, longest.to), width }]
     : [];
 }
 
-const shortened = (interval: Interval | null, by: number): Interval | null =>
-  interval && interval.to - interval.from > 2 * by
-    ? { from: interval.from + by, to: interval.to - by }
-    : null;
-
-/** Where a level line meets a closed flap. */
-function chord(pieces: readonly Piece[], flap: FlapName, y: number): Interval | null {
-  const piece = pieces.find(({ kind, flap: name }) => kind === 'flap' && name === flap);
-  return sectionAt(
-    (piece?.folded ?? []).map((at) => ({ x: at.y, y: at.x })),
-    y,
-  );
+/** A half-plane moved in by as much as a strip with a given half width reaches across its middle line. */
+function movedIn({ a, b, c }: HalfPlane, { from, to }: Segment, halfWidth: number): HalfPlane {
+  const across = Math.abs(a * (to.y - from.y) - b * (to.x - from.x)) / distance(from, to);
+  return { a, b, c: c - halfWidth * across };
 }
 
-/** A strip given on the closed envelope, put back on the flat blank (folding over is its own inverse). */
-const onFlap = (
-  made: AsMade,
-  flap: FlapName,
-  name: GlueLine['name'],
-  from: Point,
-  to: Point,
-  width: number,
-): GlueLine => ({ name, from: foldOver(made, flap, from), to: foldOver(made, flap, to), width });
+/** A flap as it lies on the closed envelope, convex, without the round ends of its notches. */
+function closedFlap(made: AsMade, flap: FlapName, caliper: number): Polygon {
+  const ears = isSide(flap)
+    ? (['bottom', 'seal'] as const).map((end) => within(end, firstScoreAt(made, end)))
+    : [];
+  const whole = flatten(roundedPath(flapRegion(made, flap, caliper)));
+  const beyondScore = clip(whole, [beyond(flap, outerScoreAt(made, flap)), ...ears]);
+  return counterClockwise(beyondScore.map((at) => foldOver(made, flap, at)));
+}
