@@ -15,6 +15,9 @@ import { passingMarks } from './scores.js';
 /** Tape keeps this far inside a flap's edge, in mm. */
 const INSIDE = TAPE_CLEARANCE / 2;
 
+/** The least length of a lower seam that holds, in mm (our judgement). */
+export const SHORTEST_SEAM = 15;
+
 /** A tip at least this many tapes wide takes one strip across; a narrower one takes a strip along each slanted edge. */
 const TAPES_ACROSS = 3;
 
