@@ -7,6 +7,7 @@ import { paint } from '../pdf/paint.js';
 import { setSheet } from './page/set-sheet.js';
 import type { Item } from './page/strip.js';
 import type { Measure, Style } from './page/type.js';
+import { lineSample } from './line-sample.js';
 import { cutSheet } from './sheet.js';
 
 /** The cut sheet as pages to print and lay on the bench, with a dimensioned drawing of the blank. */
@@ -18,10 +19,10 @@ export const cutSheetPdf: Emitter = {
 };
 
 /** Margins in mm; a printer that needs more gets more. */
-const MARGIN = 17;
+const MARGIN = 15;
 
 /** The box that the drawing of the blank may fill, in mm. */
-const DRAWING: Size = { width: 96, height: 96 };
+const DRAWING: Size = { width: 90, height: 90 };
 
 async function emit(job: Job, options: EmitOptions): Promise<Uint8Array> {
   const sheet = cutSheet(job);
@@ -35,8 +36,7 @@ async function emit(job: Job, options: EmitOptions): Promise<Uint8Array> {
     margin: Math.max(MARGIN, options.margin) * POINTS_PER_MM,
   };
   const figure = dimensions(job.folding, job.envelope, DRAWING, document.measure);
-  const picture = { width: figure.width * POINTS_PER_MM, height: figure.height * POINTS_PER_MM };
-  for (const items of setSheet(sheet, page, picture, measure)) {
+  for (const items of setSheet(sheet, page, figure, measure)) {
     document.addPage(size);
     for (const item of items) paintItem(document, item, figure, size);
   }
@@ -79,6 +79,7 @@ function paintItem(document: PdfDocument, item: Item, figure: Figure, page: Size
   } else {
     pdf.fillColor(INKS.full);
     const [x, y] = [item.x / POINTS_PER_MM, page.height - (item.y + item.height) / POINTS_PER_MM];
-    paint(document, place(figure.drawing, { x, y }));
+    const size = { width: item.width / POINTS_PER_MM, height: item.height / POINTS_PER_MM };
+    paint(document, place(item.kind === 'picture' ? figure.drawing : lineSample(item.layer, size), { x, y }));
   }
 }

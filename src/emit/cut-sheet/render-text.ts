@@ -1,9 +1,12 @@
-import { type Palette, plain } from '../../diagnostics/render-text.js';
+import { type Palette as FindingsPalette, plain } from '../../diagnostics/render-text.js';
 import { visible } from '../../text/visible.js';
 import { columns } from '../../text/width.js';
 import type { Block, Cell, CutSheet, Reading, Section, Step, Table, Term } from './content.js';
 import { NO_BREAK } from './lengths.js';
 import { wrap } from './wrap.js';
+
+/** How words are set apart on a terminal, of what findings use. */
+export type Palette = Pick<FindingsPalette, 'strong' | 'faint'>;
 
 /** The sheet for a terminal: lines of at most `width` characters, tables aligned, ending in a line end. */
 export function renderCutSheetText(sheet: CutSheet, palette: Palette = plain, width = 80): string {

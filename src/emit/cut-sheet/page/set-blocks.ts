@@ -61,8 +61,16 @@ export function setText(
 const keptTogether = (line: number, count: number): boolean =>
   line < count - 1 && (line === 0 || line === count - 2);
 
-/** Labels in a column of their own, the text beside them. */
+/** In a column narrower than this, labels stand above their text. */
+const NARROW = 170;
+
+/** Labels in a column of their own, the text beside them; in a narrow column each above its text. */
 function setTerms(terms: readonly Term[], width: number, measure: Measure): readonly Strip[] {
+  if (width < NARROW)
+    return terms.flatMap(({ label, text }) => [
+      ...setText(label, width, STRONG, measure, 3).map((strip) => ({ ...strip, keepsWithNext: true })),
+      ...setText(text, width, BODY, measure, 0),
+    ]);
   const column = 12 + Math.max(...terms.map(({ label }) => measure(label, STRONG)));
   return terms.flatMap(({ label, text }) =>
     hung([words(label, 0, STRONG)], text, { column, indent: 0 }, width, measure, 3),

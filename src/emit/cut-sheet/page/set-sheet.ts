@@ -1,8 +1,12 @@
+import type { Figure } from '../../../drawing/dimensions.js';
+import type { Size } from '../../../recipe/recipe.js';
+import { POINTS_PER_MM } from '../../pdf/document.js';
 import type { CutSheet, Section, SectionName } from '../content.js';
 import { fillPages } from './fill-pages.js';
 import { words } from './line.js';
 import { setSection, setText } from './set-blocks.js';
-import { type Item, moved, sideBySide, type Strip } from './strip.js';
+import { setLineKey } from './set-line-key.js';
+import { type Item, moved, reach, sideBySide, type Strip } from './strip.js';
 import { BODY, FOOT, type Measure, SUMMARY, TITLES, typeset } from './type.js';
 
 /** A page to fill, in points. */
@@ -13,32 +17,29 @@ export interface PageSize {
   readonly margin: number;
 }
 
-/** The size of the drawing, in points. */
-interface Box {
-  readonly width: number;
-  readonly height: number;
-}
-
 /** Lines are not set longer than this: longer ones are hard to follow. */
 const LONGEST_LINE = 486;
 
 /** From the foot of the text to the foot of the page's margin: room for the running foot. */
-const FOOT_SPACE = 22;
+const FOOT_SPACE = 19;
 
-/** Between the drawing and the column beside it. */
-const BESIDE_DRAWING = 16;
+/** Between what stands side by side. */
+const GUTTER = 18;
+
+/** Words are not set in a narrower column. */
+const NARROWEST = 110;
 
 /** The pages of a cut sheet: every item at its place on its page. */
 export function setSheet(
   sheet: CutSheet,
   page: PageSize,
-  drawing: Box,
+  figure: Figure,
   measure: Measure,
 ): readonly (readonly Item[])[] {
   const width = Math.min(LONGEST_LINE, page.width - 2 * page.margin);
   const height = page.height - 2 * page.margin - FOOT_SPACE;
   const left = (page.width - width) / 2;
-  const body = rows(sheet, width, height, drawing, measure);
+  const body = rows(sheet, width, height, figure, measure);
   const pages = fillPages([...setHead(sheet, width, measure), ...body], height);
   return pages.map((items, index) => [
     ...items.map((item) => moved(item, left, page.margin)),
@@ -48,17 +49,12 @@ export function setSheet(
   ]);
 }
 
-/** Title, name, what it is, and the notes, over a hairline. */
-function setHead(
-  { title, name, summary, notes }: CutSheet,
-  width: number,
-  measure: Measure,
-): readonly Strip[] {
+/** Title, what it is, and the notes, over a hairline. */
+function setHead({ title, summary, notes }: CutSheet, width: number, measure: Measure): readonly Strip[] {
   const fitting = TITLES.find((style) => setText(title, width, style, measure, 0).length <= 2);
   const style = fitting ?? (TITLES.at(-1) as (typeof TITLES)[number]);
   return [
     ...setText(title, width, style, measure, 0),
-    ...(name === title ? [] : setText(name, width, FOOT, measure, 2)),
     hairline(width, 7),
     ...setText(summary, width, SUMMARY, measure, 9),
     ...notes.flatMap((note) => setText(note, width, BODY, measure, 5)),
@@ -72,32 +68,43 @@ const hairline = (width: number, above: number): Strip => ({
   keepsWithNext: false,
 });
 
-/** The sections in the order of the work; what is short stands beside the drawing, unless it outgrows the page. */
+/** The sections in the order of the work; what is narrow stands side by side where there is room. */
 function rows(
   sheet: CutSheet,
   width: number,
   height: number,
-  drawing: Box,
+  figure: Figure,
   measure: Measure,
 ): readonly Strip[] {
   const set = (name: SectionName, across = width): readonly Strip[] => {
     const section = sheet.sections.find((one: Section) => one.name === name);
     return section ? setSection(section, across, measure) : [];
   };
-  const beside = width - drawing.width - BESIDE_DRAWING;
+  const drawing = { width: figure.width * POINTS_PER_MM, height: figure.height * POINTS_PER_MM };
+  const key = (across: number): readonly Strip[] => setLineKey(figure.drawing, across, measure);
+  const beside = width - drawing.width - GUTTER;
   const cut = sideBySide([
-    { x: 0, strips: [...set('cut', beside), ...set('finished', beside)] },
+    { x: 0, strips: [...set('cut', beside), ...key(beside)] },
     { x: width - drawing.width, strips: [picture(drawing)] },
   ]);
+  const table = reach(set('margins'));
+  const left = width - table - GUTTER;
   return [
     ...set('findings'),
-    ...(cut.height <= height ? [cut] : [...set('cut'), picture(drawing), ...set('finished')]),
+    ...(cut.height <= height ? [cut] : [...set('cut'), picture(drawing), ...key(width)]),
     ...set('marks'),
     ...set('corners'),
     ...whole(set('dry-fold')),
     ...whole(set('cautions')),
     ...set('steps'),
-    ...whole(set('margins')),
+    ...(left < NARROWEST
+      ? [...whole(set('margins')), ...whole(set('finished'))]
+      : [
+          sideBySide([
+            { x: 0, strips: set('margins', table) },
+            { x: width - left, strips: set('finished', left) },
+          ]),
+        ]),
   ];
 }
 
@@ -105,16 +112,16 @@ function rows(
 const whole = (strips: readonly Strip[]): readonly Strip[] =>
   strips.map((strip, index) => ({ ...strip, keepsWithNext: index < strips.length - 1 }));
 
-const picture = ({ width, height }: Box): Strip => ({
+const picture = ({ width, height }: Size): Strip => ({
   above: 11,
   height,
   items: [{ kind: 'picture', x: 0, y: 0, width, height }],
   keepsWithNext: false,
 });
 
-/** The title, as much of it as there is room for, and which page of how many this is. */
+/** Name and title, as much of it as there is room for, and which page of how many this is. */
 function setFoot(
-  { title }: CutSheet,
+  { name, title }: CutSheet,
   page: number,
   pages: number,
   width: number,
@@ -123,7 +130,10 @@ function setFoot(
   const number = `page ${page} of ${pages}`;
   const numberWidth = measure(number, FOOT);
   const room = width - numberWidth - 24;
-  return [words(shortened(typeset(title), room, measure), 0, FOOT), words(number, width - numberWidth, FOOT)];
+  return [
+    words(shortened(typeset(name === title ? name : `${name} · ${title}`), room, measure), 0, FOOT),
+    words(number, width - numberWidth, FOOT),
+  ];
 }
 
 function shortened(text: string, room: number, measure: Measure): string {

@@ -3,9 +3,13 @@
  * In: content, the width of a column, a measure of text. Out: words, hairlines and the picture at their places.
  * Refuses to know: pdfkit, and what the words mean. Lengths are in points, y runs down.
  */
+import type { Layer } from '../../../drawing/drawing.js';
 import type { Style } from './type.js';
 
-/** A line of words on its baseline, a hairline, or the room for the drawing (x and y: its top left corner). */
+/**
+ * A line of words on its baseline, a hairline, the room for the drawing, or a sample of one of its kinds of line (x and
+ * y: the top left corner).
+ */
 export type Item =
   | {
       readonly kind: 'words';
@@ -15,6 +19,14 @@ export type Item =
       readonly style: Style;
     }
   | { readonly kind: 'hairline'; readonly x: number; readonly y: number; readonly width: number }
+  | {
+      readonly kind: 'sample';
+      readonly x: number;
+      readonly y: number;
+      readonly width: number;
+      readonly height: number;
+      readonly layer: Layer;
+    }
   | {
       readonly kind: 'picture';
       readonly x: number;
@@ -33,6 +45,15 @@ export interface Strip {
 }
 
 export const moved = (item: Item, x: number, y: number): Item => ({ ...item, x: item.x + x, y: item.y + y });
+
+/** How far to the right the hairlines of tables reach. */
+export const reach = (strips: readonly Strip[]): number =>
+  Math.max(
+    0,
+    ...strips.flatMap(({ items }) =>
+      items.map((item) => (item.kind === 'hairline' ? item.x + item.width : 0)),
+    ),
+  );
 
 /** The height of strips one under another, the space above the first left out. */
 export const heightOf = (strips: readonly Strip[]): number =>

@@ -17,6 +17,7 @@ export const FIGURES: Style = { font: 'regular', size: 10, leading: 12.6, ink: '
 export const BESIDE: Style = { ...FIGURES, ink: 'quiet' };
 export const HEADING: Style = { font: 'bold', size: 11.5, leading: 15.5, ink: 'full' };
 export const COLUMN_HEADING: Style = { font: 'regular', size: 8.5, leading: 11, ink: 'quiet' };
+export const KEY: Style = { font: 'regular', size: 8.5, leading: 11, ink: 'full' };
 export const FOOT: Style = { font: 'regular', size: 8.5, leading: 11, ink: 'quiet' };
 export const SUMMARY: Style = { font: 'regular', size: 11.5, leading: 15.5, ink: 'full' };
 

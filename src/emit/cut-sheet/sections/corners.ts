@@ -1,7 +1,7 @@
 import { notchRadius, standBack } from '../../../folding/corners.js';
 import { isSide } from '../../../folding/corner-directions.js';
 import { pointedHeight } from '../../../folding/flaps.js';
-import { FLAP_NAMES, type FlapName, type Tip } from '../../../folding/folding.js';
+import { FLAP_NAMES, type FlapName } from '../../../folding/folding.js';
 import { flapStopLoss } from '../../../folding/worst-case.js';
 import { type Bench, endsThatAre } from '../bench.js';
 import type { Section, Term } from '../content.js';
@@ -46,29 +46,31 @@ const folded = (ends: readonly FlapName[]): string =>
   `Leave the corner piece on ${beside(ends)}: it goes in with the side flap and is folded again with the ` +
   `${listed(ends)} flap.`;
 
-/** One line for all tips when they are alike, or for both sides; else a line each. */
+/** What is done to each tip, both sides in one line when they are alike; those left pointed in the last. */
 function tipTerms(bench: Bench): readonly Term[] {
-  const all = FLAP_NAMES.map((flap) => ({ label: `${capitalised(flap)} tip`, text: tipText(bench, flap) }));
-  const [left, right, ...ends] = all as [Term, Term, ...Term[]];
-  if (all.every(({ text }) => text === left.text)) return [{ label: 'All tips', text: left.text }];
-  return left.text === right.text ? [{ label: 'Side tips', text: left.text }, ...ends] : all;
+  const { tips } = bench.folding.made;
+  const shaped = FLAP_NAMES.filter((flap) => tips[flap].shape !== 'pointed');
+  const all = shaped.map((flap) => ({ label: `${capitalised(flap)} tip`, text: tipText(bench, flap) }));
+  const [left, right] = all;
+  const sides = shaped.includes('left') && shaped.includes('right') && left && left.text === right?.text;
+  return [
+    ...(sides ? [{ label: 'Side tips', text: left.text }, ...all.slice(2)] : all),
+    ...(shaped.length === FLAP_NAMES.length
+      ? []
+      : [{ label: shaped.length === 0 ? 'All tips' : 'Other tips', text: 'Leave pointed.' }]),
+  ];
 }
 
-const tipText = (bench: Bench, flap: FlapName): string => {
-  const tip = bench.folding.made.tips[flap];
-  return TIP_TEXTS[tip.shape](tip, bench, flap);
-};
-
-const TIP_TEXTS: Readonly<Record<Tip['shape'], (tip: Tip, bench: Bench, flap: FlapName) => string>> = {
-  pointed: () => 'Leave pointed.',
-  rounded: ({ radius }, { say }) => `Round to a radius of ${both(say.read(radius))}.`,
-  blunt: ({ cutMark, radius, byDefault }, bench, flap) =>
-    sentences(
-      `Mark ${both(bench.say.read(cutMark))} from the corner along both edges; join the marks and cut the tip off there.`,
-      radius > 0 && `Round the two corners this leaves to ${both(bench.say.read(radius))}.`,
-      byDefault && reason(bench, flap),
-    ),
-};
+function tipText(bench: Bench, flap: FlapName): string {
+  const { say, folding } = bench;
+  const { shape, cutMark, radius, byDefault } = folding.made.tips[flap];
+  if (shape === 'rounded') return `Round to a radius of ${both(say.read(radius))}.`;
+  return sentences(
+    `Mark ${both(say.read(cutMark))} from the corner along both edges; join the marks and cut the tip off there.`,
+    radius > 0 && `Round the two corners this leaves to ${both(say.read(radius))}.`,
+    byDefault && reason(bench, flap),
+  );
+}
 
 /** Why a tip is cut that nobody asked to cut. */
 function reason({ folding: { made }, envelope, say }: Bench, flap: FlapName): string {

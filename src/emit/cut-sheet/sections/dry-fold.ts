@@ -14,8 +14,10 @@ export function dryFold(bench: Bench): Section {
       {
         kind: 'terms',
         terms: [
-          { label: 'Face', text: both(say.readSize(facts.face)) },
-          ...(facts.depth > 0 ? [{ label: 'Walls', text: both(say.read(facts.depth)) }] : []),
+          {
+            label: 'Face',
+            text: `${both(say.readSize(facts.face))}${facts.depth > 0 ? `, walls ${both(say.read(facts.depth))}` : ''}`,
+          },
         ],
       },
       {

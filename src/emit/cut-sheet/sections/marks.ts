@@ -8,17 +8,10 @@ import { capitalised } from '../words.js';
 
 /** Where each score lies: its mark along the edges, and its distance square from the corner. */
 export function marks(bench: Bench): Section {
-  const box = bench.folding.made.second !== null;
   return {
     name: 'marks',
-    heading: 'Mark and score',
+    heading: 'Mark and score, on the inside',
     blocks: [
-      {
-        kind: 'paragraph',
-        text: box
-          ? 'Measured from the corner, on the inside. The first score bounds the face, the second its wall.'
-          : 'Measured from the corner, on the inside. The score bounds the face.',
-      },
       {
         kind: 'table',
         headings: ['From corner', 'Mark, along both edges', 'Score, square from the corner'],
@@ -32,7 +25,7 @@ export function marks(bench: Bench): Section {
 const scoreRows = ({ facts, say }: Bench, flap: FlapName): readonly (readonly Cell[])[] => {
   const scores = facts.scores[flap];
   return scores.map(({ alongEdge, fromCorner }, index) => [
-    scores.length === 1 ? flap : `${flap}, ${index === 0 ? 'first' : 'second'}`,
+    scores.length === 1 ? flap : `${flap}, ${index === 0 ? 'first (face)' : 'second (wall)'}`,
     say.read(alongEdge),
     say.read(fromCorner),
   ]);
@@ -55,9 +48,13 @@ function passing(bench: Bench): Block {
 }
 
 /** `pass each other by 1 in (25.4 mm)` */
-export const passesBy = (bench: Bench, passes: number): string => both(passed(bench, passes));
+export const passesBy = ({ say }: Bench, passes: number): string =>
+  `${passes < 0 ? SHORT : PASS} ${both(say.read(Math.abs(passes)))}`;
 
 function passed({ say }: Bench, passes: number): Reading {
   const { read, other } = say.read(Math.abs(passes));
-  return { read: `${passes < 0 ? 'stop short of each other by' : 'pass each other by'} ${read}`, other };
+  return { read: `${passes < 0 ? SHORT : PASS} ${read}`, other };
 }
+
+const PASS = 'pass each other by';
+const SHORT = 'stop short of each other by';

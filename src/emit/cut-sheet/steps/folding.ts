@@ -17,7 +17,7 @@ export function score(bench: Bench): Step {
       'Score every line before you fold any, on the inside. Lay a straightedge from mark to fellow mark and draw the',
       'folder along it in two light passes.',
       folded.length > 0 &&
-        `The side scores run from edge to edge; stop the ${listed(folded)} ${folded.length > 1 ? 'scores' : 'score'} where the side scores are met.`,
+        `Stop the ${listed(folded)} ${folded.length > 1 ? 'scores' : 'score'} where the side scores are met.`,
       caliper >= THICK &&
         `This stock is thick: set the seal and bottom scores one thickness, ${both(bench.say.exact(caliper))}, further out, towards their corners, and bend each score up over a straightedge.`,
     ),

@@ -7,7 +7,7 @@ import type { Step } from '../content.js';
 import { both } from '../lengths.js';
 import { sentences } from '../words.js';
 
-const WASTE_SHEET = 'Keep a waste sheet in the pocket, so that nothing sticks to the face.';
+const WASTE_SHEET = 'Keep a waste sheet in the pocket.';
 
 /** Only where the bottom flap alone closes too little. */
 export function sideFlaps(bench: Bench): Step | null {
@@ -42,7 +42,7 @@ export const closing = (bench: Bench): Step => CLOSINGS[bench.envelope.fasten.va
 const CLOSINGS: Readonly<Record<Envelope['fasten']['value'], (bench: Bench) => Step>> = {
   glue: (bench) => ({
     title: 'Lay the seal strip',
-    text: `${sealStrip(bench)} Leave its backing on until the card is in.`,
+    text: sealStrip(bench),
   }),
   tuck: () => ({
     title: 'Tuck the flap',
@@ -60,9 +60,9 @@ const CLOSINGS: Readonly<Record<Envelope['fasten']['value'], (bench: Bench) => S
 function sealStrip(bench: Bench): string {
   const lines = bench.folding.glue.map(({ name }) => name);
   if (lines.includes('seal-tip'))
-    return `Last of all, lay the strip${long(bench, 'seal-tip')} on the inside of the seal flap, across its tip.`;
+    return `Lay the strip${long(bench, 'seal-tip')} on the inside of the seal flap, across its tip. Leave its backing on.`;
   if (lines.includes('seal-left'))
-    return `Last of all, lay a strip${long(bench, 'seal-left', 'seal-right')} on the inside of the seal flap, along each edge of its tip.`;
+    return `Lay a strip${long(bench, 'seal-left', 'seal-right')} on the inside of the seal flap, along each edge of its tip. Leave the backing on.`;
   return 'The seal flap lies on too little glued paper to take a full strip: close its tip with what holds.';
 }
 
