@@ -1,16 +1,9 @@
+import type { Box } from '../../drawing/box.js';
 import type { Drawing, Lettering, Mark, Shape } from '../../drawing/drawing.js';
 import { LINE_KINDS } from '../../drawing/line-kinds.js';
 import { type Path, type Stretch, sweep } from '../../plane/path.js';
 import { distance, type Point } from '../../plane/point.js';
 import { POINTS_PER_MM, type PdfDocument } from './document.js';
-
-/** A box on a page, in mm, y up from the page's lower left corner. */
-export interface Box {
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
-  readonly height: number;
-}
 
 /** Paints a drawing, in mm from the page's lower left corner, onto the page begun last. */
 export function paint(document: PdfDocument, drawing: Drawing): void {

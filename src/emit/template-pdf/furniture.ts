@@ -1,0 +1,130 @@
+import type { Drawing } from '../../drawing/drawing.js';
+import { type Mark, lettering, line, outline } from '../../drawing/drawing.js';
+import { hatch } from '../../drawing/hatch.js';
+import { lineKey } from '../../drawing/line-key.js';
+import { SCALE_CHECK_SIZE, scaleCheck } from '../../drawing/scale-check.js';
+import { CAP_HEIGHT, type TextMeasure } from '../../drawing/text-measure.js';
+import type { Job } from '../emitter.js';
+import { beside, type Block, hairline, indented, paragraph, stack, standing } from './block.js';
+import { CARE_WORDS, CHECK_WORDS, FACE_WORDS, sizes, steps } from './words.js';
+
+/** Ems, in mm: 20, 11, 9 and 8 points. */
+const TITLE = 7.06;
+const NAME = 3.88;
+const BODY = 3.18;
+const NOTE = 2.82;
+
+const GAP = 3;
+export const SECTION_GAP = 7;
+
+/** The recipe's title and name, what the template shows, and its sizes. */
+export const heading = (job: Job, width: number, measure: TextMeasure): Block =>
+  stack(
+    GAP,
+    paragraph(job.envelope.title.value, width, TITLE, measure, 'bold'),
+    paragraph(`Template of ${job.envelope.name} at true size. ${FACE_WORDS}`, width, NAME, measure),
+    paragraph(sizes(job), width, BODY, measure),
+    hairline(width),
+  );
+
+/** At the foot of every page: its name, the recipe's, and bars to measure. */
+export function footer(
+  job: Job,
+  page: { readonly name: string; readonly place: string },
+  width: number,
+  measure: TextMeasure,
+): Block {
+  const name = lettering(page.name, { x: 0, y: -NAME * CAP_HEIGHT }, NAME, { weight: 'bold' });
+  const after = measure(page.name, NAME, 'bold') + 2.5;
+  const recipe = job.envelope.title.value;
+  const place = lettering(page.place, { x: after, y: -NAME * CAP_HEIGHT }, BODY);
+  const recipeWidth = measure(recipe, BODY, 'regular');
+  const row: readonly Mark[] =
+    after + measure(page.place, BODY, 'regular') + 6 + recipeWidth <= width
+      ? [name, place, lettering(recipe, { x: width, y: -NAME * CAP_HEIGHT }, BODY, { anchor: 'end' })]
+      : [name, place];
+  const check = standing(scaleCheck(), SCALE_CHECK_SIZE.height);
+  const beyond = SCALE_CHECK_SIZE.width + SECTION_GAP;
+  const words = (wide: number): Block => paragraph(CHECK_WORDS, wide, NOTE, measure);
+  const rest =
+    width - beyond >= MIN_COLUMN
+      ? beside({ x: 0, block: check }, { x: beyond, block: words(Math.min(width - beyond, 80)) })
+      : stack(GAP, check, words(width));
+  return stack(GAP, hairline(width), { drawing: row, height: NAME * CAP_HEIGHT + 0.8 }, rest);
+}
+
+/** A column of text is no narrower than this. */
+const MIN_COLUMN = 40;
+
+/** What each kind of line means. */
+export function key(drawings: readonly Drawing[], width: number, measure: TextMeasure): Block {
+  const sample = 22;
+  const rows = lineKey(...drawings).map(({ layer, words }): Block => {
+    const text = indented(paragraph(words, width - sample - GAP, BODY, measure), sample + GAP);
+    const y = (-BODY * CAP_HEIGHT) / 2;
+    const [from, to] = [
+      { x: 0, y },
+      { x: sample, y },
+    ];
+    return {
+      drawing: [...text.drawing, ...(SAMPLES[layer] ?? straight)(layer, from.x, to.x, y)],
+      height: text.height,
+    };
+  });
+  return stack(GAP, caption('Lines', measure), ...rows);
+}
+
+type Sample = (layer: Mark['layer'], from: number, to: number, y: number) => readonly Mark[];
+
+const straight: Sample = (layer, from, to, y) => [line(layer, { x: from, y }, { x: to, y })];
+
+/** Layers whose marks are not long lines. */
+const SAMPLES: Partial<Readonly<Record<Mark['layer'], Sample>>> = {
+  waste: (layer, from, to, y) => {
+    const corners = [
+      { x: from, y: y - 1.4 },
+      { x: to, y: y - 1.4 },
+      { x: to, y: y + 1.4 },
+      { x: from, y: y + 1.4 },
+    ];
+    return hatch(corners, 1.5).map((stroke) => line(layer, stroke.from, stroke.to));
+  },
+  mark: (layer, from, to, y) => [
+    line('cut', { x: from, y: y - 1 }, { x: to, y: y - 1 }),
+    line(layer, { x: (from + to) / 2, y: y - 1 }, { x: (from + to) / 2, y: y + 2 }),
+  ],
+  glue: (layer, from, to, y) => [
+    outline(layer, [
+      { x: from, y: y - 1.2 },
+      { x: to, y: y - 1.2 },
+      { x: to, y: y + 1.2 },
+      { x: from, y: y + 1.2 },
+    ]),
+  ],
+};
+
+const caption = (text: string, measure: TextMeasure): Block => paragraph(text, 1000, NAME, measure, 'bold');
+
+/** What to do with the pages, and the care that blades ask for. */
+export function notes(tiled: boolean, width: number, measure: TextMeasure): Block {
+  const number = 5;
+  const numbered = steps(tiled).map((text, index) =>
+    beside(
+      { x: 0, block: paragraph(`${index + 1}`, number, BODY, measure, 'bold') },
+      { x: number, block: paragraph(text, width - number, BODY, measure) },
+    ),
+  );
+  return stack(
+    SECTION_GAP,
+    stack(GAP, caption('At the bench', measure), ...numbered),
+    stack(GAP, caption('Take care', measure), paragraph(CARE_WORDS, width, BODY, measure)),
+  );
+}
+
+/** A heading over a block. */
+export const captioned = (text: string, block: Block, measure: TextMeasure): Block =>
+  stack(GAP, caption(text, measure), block);
+
+/** A paragraph in the size of the notes. */
+export const body = (text: string, width: number, measure: TextMeasure): Block =>
+  paragraph(text, width, BODY, measure);

@@ -1,0 +1,38 @@
+import type { Drawing } from '../../drawing/drawing.js';
+import { place } from '../../drawing/place.js';
+import type { Size } from '../../recipe/recipe.js';
+import { beside, stack, standing } from './block.js';
+import { footer, heading, key, notes, SECTION_GAP } from './furniture.js';
+import { gaugeBlocks, gaugeHeading } from './gauge-pages.js';
+import { composed, type Page, type Setting } from './page.js';
+
+/** Room about the blank for the ends of its marks, in mm. */
+const AROUND = 4;
+/** The words under the blank are set in two columns that together are no wider than this. */
+const WIDEST = 190;
+const COLUMN_GAP = 8;
+
+/** Everything on one sheet: the blank, the key, the notes, the gauge, the bars. `size` null: as large as that takes. */
+export function onePage(setting: Setting, blank: Drawing, size: Size | null): Page | null {
+  const { job, margin, measure } = setting;
+  const { width, height } = job.folding.made.blank;
+  const inner = size ? size.width - 2 * margin : Math.max(width + 2 * AROUND, WIDEST);
+  if (inner < Math.max(width + 2 * AROUND, 150)) return null;
+  const column = (Math.min(inner, WIDEST) - COLUMN_GAP) / 2;
+  const whole = stack(
+    SECTION_GAP,
+    heading(job, inner, measure),
+    standing(place(blank, { x: inner / 2, y: height / 2 + AROUND }), height + 2 * AROUND),
+    beside(
+      { x: 0, block: key([blank], column, measure) },
+      { x: column + COLUMN_GAP, block: notes(false, column, measure) },
+    ),
+    gaugeHeading(setting, Math.min(inner, WIDEST), false),
+    ...gaugeBlocks(setting, inner),
+  );
+  const name = { name: 'Template', place: 'all on one page' };
+  const foot = footer(job, name, inner, measure).height;
+  const needed = whole.height + SECTION_GAP + foot + 2 * margin;
+  if (size && needed > size.height) return null;
+  return composed(setting, size ?? { width: inner + 2 * margin, height: needed }, name, whole);
+}

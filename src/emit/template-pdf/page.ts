@@ -1,0 +1,56 @@
+import type { Box } from '../../drawing/box.js';
+import type { Drawing } from '../../drawing/drawing.js';
+import { place } from '../../drawing/place.js';
+import type { TextMeasure } from '../../drawing/text-measure.js';
+import type { Size } from '../../recipe/recipe.js';
+import type { Job } from '../emitter.js';
+import type { Block } from './block.js';
+import { footer, SECTION_GAP } from './furniture.js';
+
+/** A finished page: a drawing, and maybe a window through which a part of a larger one is seen. Both in page mm. */
+export interface Page {
+  readonly size: Size;
+  readonly drawing: Drawing;
+  readonly window: { readonly drawing: Drawing; readonly box: Box } | null;
+}
+
+export interface PageName {
+  readonly name: string;
+  readonly place: string;
+}
+
+/** What every page of one template shares. */
+export interface Setting {
+  readonly job: Job;
+  readonly margin: number;
+  readonly measure: TextMeasure;
+}
+
+/** The part of a sheet inside its margins, and what of it is left above the foot. */
+export function roomAboveFoot(setting: Setting, size: Size): Box {
+  const { margin } = setting;
+  const width = size.width - 2 * margin;
+  const foot =
+    footer(setting.job, { name: 'A1', place: '' }, width, setting.measure).height + SECTION_GAP / 2;
+  return { x: margin, y: margin + foot, width, height: size.height - 2 * margin - foot };
+}
+
+/** A page with its foot, blocks hanging from the top margin. */
+export function composed(
+  setting: Setting,
+  size: Size,
+  name: PageName,
+  top: Block | null,
+  window: Page['window'] = null,
+): Page {
+  const { job, margin, measure } = setting;
+  const foot = footer(job, name, size.width - 2 * margin, measure);
+  return {
+    size,
+    window,
+    drawing: [
+      ...(top ? place(top.drawing, { x: margin, y: size.height - margin }) : []),
+      ...place(foot.drawing, { x: margin, y: margin + foot.height }),
+    ],
+  };
+}

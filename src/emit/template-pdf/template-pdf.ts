@@ -1,0 +1,57 @@
+/*
+ * emit/template-pdf/: the blank at true size on paper that a printer takes, with an edge gauge.
+ * In: one compiled recipe and a page size. Out: a PDF: all on one page, or a page about the others, the blank over
+ * overlapping pages, and the gauge.
+ * Refuses to know: how PDF is written (emit/pdf), and any decision about the envelope.
+ */
+import { drawBlank } from '../../drawing/draw-blank.js';
+import { place, SQUARE_TO_PAGE } from '../../drawing/place.js';
+import type { EmitOptions, Emitter, Job } from '../emitter.js';
+import { LONGEST_PAGE, openDocument } from '../pdf/document.js';
+import { paint, paintWithin } from '../pdf/paint.js';
+import { gaugePages } from './gauge-pages.js';
+import { onePage } from './one-page.js';
+import type { Page, Setting } from './page.js';
+import { pageSize, turned } from './page-sizes.js';
+import { tiledPages } from './tiled-pages.js';
+
+/** A printer's margin beyond this would leave no room for the bars on the smallest sheet, in mm. */
+export const WIDEST_MARGIN = 35;
+
+export const template: Emitter = {
+  name: 'template',
+  extension: '.template.pdf',
+  mediaType: 'application/pdf',
+  emit,
+};
+
+async function emit(job: Job, options: EmitOptions): Promise<Uint8Array> {
+  const document = await openDocument(options, {
+    title: `${job.envelope.title.value}: template at true size`,
+  });
+  const setting: Setting = {
+    job,
+    margin: Math.min(options.margin, WIDEST_MARGIN),
+    measure: document.measure,
+  };
+  for (const { size, drawing, window } of pages(setting, options)) {
+    document.addPage(size);
+    if (window) paintWithin(document, window.drawing, window.box);
+    paint(document, drawing);
+  }
+  return document.finish();
+}
+
+/** All on one page where that is asked for or fits; else spread over pages of the printer's size. */
+function pages(setting: Setting, options: EmitOptions): readonly Page[] {
+  const { folding, envelope } = setting.job;
+  const blank = place(drawBlank(folding, envelope), { angleDegrees: SQUARE_TO_PAGE });
+  const sheet = pageSize(options.page, setting.job);
+  const sheets = sheet ? [sheet, turned(sheet)] : [null];
+  for (const size of sheets) {
+    const one = onePage(setting, blank, size);
+    if (one && one.size.width <= LONGEST_PAGE && one.size.height <= LONGEST_PAGE) return [one];
+  }
+  const spread = sheet ?? { width: LONGEST_PAGE, height: LONGEST_PAGE };
+  return [...tiledPages(setting, blank, spread), ...gaugePages(setting, spread)];
+}

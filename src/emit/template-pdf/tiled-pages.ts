@@ -1,0 +1,91 @@
+import type { Box } from '../../drawing/box.js';
+import type { Drawing } from '../../drawing/drawing.js';
+import { place } from '../../drawing/place.js';
+import { type Tile, tile, type Tiling } from '../../drawing/tile.js';
+import type { Size } from '../../recipe/recipe.js';
+import { beside, stack } from './block.js';
+import { captioned, heading, key, notes, SECTION_GAP } from './furniture.js';
+import { composed, type Page, roomAboveFoot, type Setting } from './page.js';
+import { turned } from './page-sizes.js';
+import { plan } from './plan.js';
+
+/** The lines at the blank's edge are drawn half outside it; they are shown whole, in mm. */
+const EDGE = 0.5;
+const COLUMN_GAP = 8;
+
+/** A page about the others, then the blank at true size over as few sheets as it needs. */
+export function tiledPages(setting: Setting, blank: Drawing, upright: Size): readonly Page[] {
+  const { width, height } = setting.job.folding.made.blank;
+  const content: Box = {
+    x: -width / 2 - EDGE,
+    y: -height / 2 - EDGE,
+    width: width + 2 * EDGE,
+    height: height + 2 * EDGE,
+  };
+  const laid = [upright, turned(upright)].map((size) => ({
+    size,
+    tiling: tile(blank, content, roomAboveFoot(setting, size)),
+  })) as [Laid, Laid];
+  const [standing, lying] = laid;
+  const best = lying.tiling.tiles.length < standing.tiling.tiles.length ? lying : standing;
+  return [
+    aboutPage(setting, blank, best.tiling, upright),
+    ...best.tiling.tiles.map((one) => tilePage(setting, blank, best, one)),
+  ];
+}
+
+interface Laid {
+  readonly size: Size;
+  readonly tiling: Tiling;
+}
+
+function tilePage(
+  setting: Setting,
+  blank: Drawing,
+  { size, tiling }: Laid,
+  { row, column, name, window, joins }: Tile,
+): Page {
+  const box = roomAboveFoot(setting, size);
+  const shift = { x: box.x - window.x, y: box.y - window.y };
+  const whole = tiling.rows * tiling.columns === 1;
+  const pageName = whole
+    ? { name: 'Template', place: 'the whole blank' }
+    : { name, place: `row ${row + 1} of ${tiling.rows}, column ${column + 1} of ${tiling.columns}` };
+  return composed(setting, size, pageName, null, {
+    box: { ...box },
+    drawing: place([...blank, ...joins], shift),
+  });
+}
+
+/** Which page goes where, what the lines mean, what to do. */
+function aboutPage(setting: Setting, blank: Drawing, tiling: Tiling, size: Size): Page {
+  const { job, measure } = setting;
+  const room = roomAboveFoot(setting, size);
+  const head = heading(job, room.width, measure);
+  const column = (room.width - COLUMN_GAP) / 2;
+  const tiled = tiling.tiles.length > 1;
+  const words = beside(
+    { x: 0, block: key([blank, ...tiling.tiles.map(({ joins }) => joins)], column, measure) },
+    { x: column + COLUMN_GAP, block: notes(tiled, column, measure) },
+  );
+  const left = room.height - head.height - words.height - 4 * SECTION_GAP;
+  const lines = blank.filter(({ layer }) => PLANNED.has(layer));
+  const figure =
+    tiled && left > 30
+      ? [captioned(pagesInPlan(tiling), plan(tiling, lines, { width: room.width, height: left }), measure)]
+      : [];
+  return composed(
+    setting,
+    size,
+    { name: 'About these pages', place: '' },
+    stack(SECTION_GAP, head, ...figure, words),
+  );
+}
+
+/** What of the blank a small plan shows. */
+const PLANNED: ReadonlySet<string> = new Set(['cut', 'score', 'second-score', 'odd-score']);
+
+const pagesInPlan = ({ rows, columns, tiles }: Tiling): string =>
+  tiles.length === rows * columns
+    ? `How the ${tiles.length} pages lie together`
+    : `How the ${tiles.length} pages lie together (places left empty have no page)`;

@@ -1,0 +1,54 @@
+import { otherLength, readLength, type Ruler } from '../../measure/ruler.js';
+import { sameLength } from '../../measure/slack.js';
+import type { Size } from '../../recipe/recipe.js';
+import type { Job } from '../emitter.js';
+
+export const CHECK_WORDS =
+  'Print at 100 % (true size, nothing fitted to the page). Measure both bars and the square before you cut: if they are off, so is everything.';
+
+export const FACE_WORDS = 'It shows the inside of the paper: lay the show side down.';
+
+export const CARE_WORDS =
+  'A sharp blade, a cutting mat and a metal safety ruler; several light strokes, the other hand behind the blade, never in its line. The rules of your own workshop, school or country come first.';
+
+const TILED_STEPS = [
+  'Leave the page on the left or at the top lying. Cut each other page along the chain line on its left and at its top, lay it on its neighbour’s chain line, number on number, cross on cross, and tape it down.',
+];
+
+const STEPS = [
+  'Lay the template on the inside of the paper, its edges square to the grain. Prick the corners and the ends of the scores through, or lay a ruler from mark to mark.',
+  'Cut the blank and compare its two diagonals. Score every line on the face that the key says, before anything is folded.',
+  'Cut notches and tips last, from the edge inwards, and stop at the crossing.',
+];
+
+export const GAUGE_WORDS =
+  'The edge gauge spares the template: cut the blank by its measure alone, lay the arrow end of a strip flush with a corner, either long edge flush with the blank’s edge, and tick the marks, on both edges of each corner named on it. Two ticks joined are a score.';
+
+export const JOINED_GAUGE_WORDS =
+  'A strip in parts: cut one along its chain line and tape it on the line of the part before.';
+
+/** The steps from the printed page to the cut blank. */
+export const steps = (tiled: boolean): readonly string[] => (tiled ? [...TILED_STEPS, ...STEPS] : STEPS);
+
+export const rulerOf = ({ envelope }: Job): Ruler => ({ units: envelope.units, step: envelope.step.value });
+
+/** `Blank 11 1/4 in square (285.8 mm). Face 8 3/4 × 5 3/4 in (222.3 × 145.9 mm).` */
+export function sizes(job: Job): string {
+  const { blank, face, depth } = job.folding.made;
+  const ruler = rulerOf(job);
+  const square = sameLength(blank.width, blank.height);
+  const parts = [
+    square
+      ? `Blank ${readLength(blank.width, ruler)} square (${otherLength(blank.width, ruler)}).`
+      : `Blank ${both(blank, ruler)}.`,
+    `Face ${both(face, ruler)}.`,
+    ...(depth > 0 ? [`Depth ${readLength(depth, ruler)} (${otherLength(depth, ruler)}).`] : []),
+  ];
+  return parts.join(' ');
+}
+
+const both = ({ width, height }: Size, ruler: Ruler): string =>
+  `${bare(readLength(width, ruler))} × ${readLength(height, ruler)} (${bare(otherLength(width, ruler))} × ${otherLength(height, ruler)})`;
+
+/** A length without its unit. */
+const bare = (length: string): string => length.replace(/ [a-z]+$/, '');
