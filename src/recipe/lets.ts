@@ -1,5 +1,6 @@
 import { report } from '../diagnostics/problem.js';
 import type { ExpressionNode, ItemNode, LetNode, WordNode } from '../syntax/ast.js';
+import { circlePath, placesShown } from './circle.js';
 import { evaluate } from './evaluate.js';
 import type { Declaration } from './names.js';
 import { type Context, placeFor, unmixed } from './place.js';
@@ -83,9 +84,9 @@ function reportCircle(circle: readonly Step[], context: Context): void {
       message:
         others.length === 0
           ? `\`${names[0]}\` is worked out from itself`
-          : `these lets are worked out from each other in a circle: ${[...names, names[0]].join(' → ')}`,
+          : `these lets are worked out from each other in a circle: ${circlePath(names)}`,
       at: reference(first).span,
-      related: others.map((step) => ({
+      related: placesShown(others).map((step) => ({
         span: reference(step).span,
         text: `\`${step.declaration.node.name.text}\` needs \`${reference(step).text}\``,
       })),

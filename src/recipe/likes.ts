@@ -3,6 +3,7 @@ import { report } from '../diagnostics/problem.js';
 import type { WordNode } from '../syntax/ast.js';
 import { limit } from '../syntax/problems.js';
 import type { Block } from './blocks.js';
+import { circlePath, placesShown } from './circle.js';
 import { A_KIND, type BlockDeclaration, type Declaration } from './names.js';
 import type { Context } from './place.js';
 import { cycle, wrongKind } from './problems.js';
@@ -106,9 +107,9 @@ function circular(circle: readonly BlockDeclaration[]): Diagnostic {
     message:
       others.length === 0
         ? `\`${names[0]}\` is like itself`
-        : `these are like each other in a circle: ${[...names, names[0]].join(' → ')}`,
+        : `these are like each other in a circle: ${circlePath(names)}`,
     at: first.span,
-    related: others.map(({ span, text }, index) => ({
+    related: placesShown(others).map(({ span, text }, index) => ({
       span,
       text: `\`${names[index + 1]}\` is like \`${text}\``,
     })),

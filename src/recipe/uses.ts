@@ -7,6 +7,7 @@ import { limit } from '../syntax/problems.js';
 import { nearest } from '../text/nearest.js';
 import type { Source } from '../text/source.js';
 import type { Span } from '../text/span.js';
+import { circlePath, placesShown } from './circle.js';
 import { cycle, outsideRoot, unknownName, wrongKind } from './problems.js';
 import type { Input, Reader } from './reader.js';
 import { allWithin } from './slips.js';
@@ -180,9 +181,12 @@ function useCycle(uses: readonly (UseNode | null)[]): Diagnostic {
   const [first, ...others] = uses.filter((use) => use !== null) as [UseNode, ...UseNode[]];
   const names = [first, ...others].map(({ span }) => span.source.name);
   return report(cycle, {
-    message: `these files use each other in a circle: ${[...names, names[0]].join(' → ')}`,
+    message: `these files use each other in a circle: ${circlePath(names)}`,
     at: first.path.span,
-    related: others.map(({ path }) => ({ span: path.span, text: `which uses \`${path.value}\`` })),
+    related: placesShown(others).map(({ path }) => ({
+      span: path.span,
+      text: `which uses \`${path.value}\``,
+    })),
     help: 'move what they share into a file that uses neither',
   });
 }
