@@ -3,7 +3,7 @@ import type { Diagnostic } from '../src/diagnostics/diagnostic.js';
 import { nearest } from '../src/text/nearest.js';
 import type { Source } from '../src/text/source.js';
 import { readLine } from './line.js';
-import { absent, endOf, is, readAs, spanOf, type Token } from './token.js';
+import { absent, endOf, is, makeToken, readAs, spanOf, type Token } from './token.js';
 import {
   BlockType,
   CloseBrace,
@@ -169,7 +169,7 @@ function readHeader(work: Work, type: Token): void {
   const header = work.scanned.slice(from, work.next);
   checkName(work, header[0]);
   if (is(header[1], Word) && header[1]?.image === 'like') header[1] = readAs(Like, header[1]);
-  work.tokens.push(...header);
+  for (const token of header) work.tokens.push(token);
   const last = header.at(-1) ?? type;
   if (is(nextOnAnyLine(work), OpenBrace)) {
     passLineEnds(work);
@@ -185,7 +185,7 @@ function readHeader(work: Work, type: Token): void {
     help: 'write `{` at the end of this line, its entries on the lines below, and `}` after them',
   });
   const brace = absent(OpenBrace, end);
-  work.tokens.push({ ...brace, payload: null });
+  work.tokens.push(brace);
   passLineEnds(work);
   if (peek(work) !== undefined && (is(peek(work), CloseBrace) || looksLikeEntry(work))) work.open = brace;
   else work.tokens.push(absent(CloseBrace, end), absent(Eol, end));
@@ -212,7 +212,7 @@ function mendUnits(work: Work, first: Token): void {
     fix: [{ span: { ...span, start: endOf(first) }, text: ` ${text}` }],
   });
   work.next += line.length;
-  work.tokens.push({ ...readAs(Word, unit), image: text });
+  work.tokens.push(makeToken(Word, text, unit.startOffset));
 }
 
 function mendPath(work: Work): void {
@@ -228,11 +228,7 @@ function mendPath(work: Work): void {
     ...(/["\\]/.test(path) ? {} : { fix: [{ span, text: `"${path}"` }] }),
   });
   work.next += line.length;
-  work.tokens.push({
-    ...absent(Text, span.start),
-    image: work.source.text.slice(span.start, span.end),
-    payload: path,
-  });
+  work.tokens.push(makeToken(Text, work.source.text.slice(span.start, span.end), span.start, path));
 }
 
 /** `NAME = …` written with a colon, or with nothing. */
@@ -388,11 +384,11 @@ function finishLine(work: Work): void {
       ...remove(work, comma),
     });
   }
-  const read = readLine(work.source, line);
-  work.tokens.push(...read.tokens);
-  work.diagnostics.push(...read.diagnostics);
-  const eol = absent(Eol, endOf(work.tokens.at(-1) as Token));
-  work.tokens.push(is(comma, Comma) && line.length === 0 ? { ...eol, payload: null } : eol);
+  const read = readLine(work.source, work.tokens.at(-1) as Token, line);
+  for (const token of read.tokens) work.tokens.push(token);
+  for (const finding of read.diagnostics) work.diagnostics.push(finding);
+  const reported = is(comma, Comma) && line.length === 0 ? null : undefined;
+  work.tokens.push(absent(Eol, endOf(work.tokens.at(-1) as Token), reported));
 }
 
 /** Whether an entry or a statement begins here, in the middle of a line. */

@@ -1,27 +1,26 @@
-import { Lexer, type TokenType } from 'chevrotain';
+import type { TokenType } from 'chevrotain';
 import type { Diagnostic } from '../src/diagnostics/diagnostic.js';
-import { report } from '../src/diagnostics/problem.js';
 import type { CommentNode } from '../src/syntax/ast.js';
-import { syntax } from '../src/syntax/problems.js';
 import type { Span } from '../src/text/span.js';
 import { position, type Source } from '../src/text/source.js';
 import { characterName, oddSpaces, withPlainSpaces } from './characters.js';
 import { readNumber } from './number.js';
-import { absent, endOf, is, readAs, spanOf, type Token } from './token.js';
+import { scan } from './scan.js';
+import { slip } from './slip.js';
+import { endOf, is, readAs, spanOf, type Token } from './token.js';
 import {
   CloseBracket,
   Comment,
   Compare,
+  InchMark,
   Minus,
   NumberToken,
   OddInch,
   OddText,
   OddX,
+  Percent,
   PlusMinus,
-  scanned,
-  Stray,
   Text,
-  unitMarks,
   Word,
   X,
 } from './tokens.js';
@@ -38,57 +37,21 @@ export interface Scan {
  * read as what they look like; a wrong number is reported and carries no value.
  */
 export function lex(source: Source): Scan {
-  const result = scanner().tokenize(withPlainSpaces(source.text));
-  const comments = (result.groups['comments'] ?? []) as Token[];
+  const { tokens: found, comments } = scan(withPlainSpaces(source.text));
   const diagnostics: Diagnostic[] = [];
-  const see = (token: Token, index: number, all: readonly Token[]): Token => {
+  const tokens = found.map((token, index) => {
     const look = looks.get(token.tokenType);
     if (look === undefined) return token;
-    const { reading, finding } = look(token, source, all[index - 1]);
+    const { reading, finding } = look(token, source, found[index - 1]);
     if (finding !== undefined) diagnostics.push(finding);
     return reading;
-  };
-  const strays = result.errors.map(({ offset, length }) => ({
-    ...absent(Stray, offset),
-    image: source.text.slice(offset, offset + length),
-  }));
-  const tokens = merge(result.tokens.map(see), strays);
+  });
   const spaces = [...oddSpaces(source.text)];
-  if (spaces.length > 0)
-    diagnostics.push(...reportOddSpaces(source, spaces, [...result.tokens, ...comments]));
   return {
     tokens,
     comments: comments.map((token) => ({ kind: 'comment', span: spanOf(source, token) })),
-    diagnostics,
+    diagnostics: diagnostics.concat(reportOddSpaces(source, spaces, [...found, ...comments])),
   };
-}
-
-let built: Lexer | undefined;
-
-/** Built at the first need, once. */
-function scanner(): Lexer {
-  built ??= new Lexer([...scanned], {
-    positionTracking: 'onlyOffset',
-    ensureOptimizations: true,
-    skipValidations: true,
-  });
-  return built;
-}
-
-/** Both lists are in order of offset. */
-function merge(tokens: readonly Token[], strays: readonly Token[]): readonly Token[] {
-  if (strays.length === 0) return tokens;
-  const merged: Token[] = [];
-  let next = 0;
-  for (const stray of strays) {
-    for (; next < tokens.length; next++) {
-      const token = tokens[next] as Token;
-      if (token.startOffset > stray.startOffset) break;
-      merged.push(token);
-    }
-    merged.push(stray);
-  }
-  return merged.concat(tokens.slice(next));
 }
 
 interface Seen {
@@ -115,7 +78,7 @@ function lookAtNumber(token: Token, source: Source): Seen {
   if (typeof value === 'number') return { reading: readAs(NumberToken, token, value) };
   const at = spanOf(source, token);
   const [only, ...others] = value.readings;
-  const finding = report(syntax, {
+  const finding = slip({
     message: `\`${token.image}\` ${value.wrong}`,
     at,
     ...(value.why === undefined ? {} : { why: value.why }),
@@ -138,7 +101,7 @@ function lookAtText(token: Token, source: Source): Seen {
   const wrong = /\\[^"\\]/.exec(raw.replace(/\\["\\]/g, '  '));
   if (wrong === null) return { reading: readAs(Text, token, raw.replace(/\\(["\\])/g, '$1')) };
   const start = token.startOffset + 1 + wrong.index;
-  const finding = report(syntax, {
+  const finding = slip({
     message: `\`${wrong[0]}\` in a string has no meaning`,
     at: { source, start, end: start + 2 },
     why: 'only `\\"` and `\\\\` are written with a backslash',
@@ -153,7 +116,7 @@ function lookAtOddText(token: Token, source: Source, before: Token | undefined):
   if (is(before, NumberToken)) return { reading: readAs(Text, token, null) };
   const marks = [token.startOffset, endOf(token) - 1].filter((offset) => source.text[offset] !== '"');
   const spans: Span[] = marks.map((start) => ({ source, start, end: start + 1 }));
-  const finding = report(syntax, {
+  const finding = slip({
     message: 'a string stands between straight double quotes',
     at: spans[0] ?? spanOf(source, token),
     label: `this is ${characterName(source.text.charCodeAt(marks[0] ?? token.startOffset))}`,
@@ -166,7 +129,7 @@ function lookAtOddText(token: Token, source: Source, before: Token | undefined):
 function lookAtOddInch(token: Token, source: Source, before: Token | undefined): Seen {
   const touches = before !== undefined && endOf(before) === token.startOffset;
   const at = spanOf(source, token);
-  const finding = report(syntax, {
+  const finding = slip({
     message: touches ? 'an inch mark is a straight `"`' : 'an inch mark touches its number',
     at,
     label: `this is ${characterName(token.image.charCodeAt(0))}`,
@@ -179,10 +142,11 @@ function lookAtOddInch(token: Token, source: Source, before: Token | undefined):
 }
 
 function lookAtOddX(token: Token, source: Source, before: Token | undefined): Seen {
-  const between = is(before, NumberToken, CloseBracket, ...unitMarks) || unitWords.has(before?.image ?? '');
+  const between =
+    is(before, NumberToken, CloseBracket, InchMark, OddInch, Percent) || unitWords.has(before?.image ?? '');
   if (token.image === 'X' && !between) return { reading: readAs(Word, token) };
   const at = spanOf(source, token);
-  const finding = report(syntax, {
+  const finding = slip({
     message: 'between the sides of a size stands a small `x`',
     at,
     label: `this is ${characterName(token.image.charCodeAt(0))}`,
@@ -196,7 +160,7 @@ function lookAtMinus(token: Token, source: Source): Seen {
   if (token.image === '-') return { reading: token };
   const at = spanOf(source, token);
   const alone = /^[ \t].[ \t]$/.test(source.text.slice(at.start - 1, at.end + 1));
-  const finding = report(syntax, {
+  const finding = slip({
     message: 'a minus sign and a hyphen are both typed `-`',
     at,
     label: `this is ${characterName(token.image.charCodeAt(0))}`,
@@ -209,7 +173,7 @@ function lookAtMinus(token: Token, source: Source): Seen {
 function lookAtPlusMinus(token: Token, source: Source): Seen {
   if (token.image !== '+/-') return { reading: token };
   const at = spanOf(source, token);
-  const finding = report(syntax, {
+  const finding = slip({
     message: 'plus or minus is written `+-` or `±`',
     at,
     help: 'write `+-`',
@@ -240,7 +204,7 @@ function lookAtCompare(token: Token, source: Source): Seen {
   if (known !== undefined) return { reading: readAs(Compare, token, known) };
   const at = spanOf(source, token);
   const meant = otherComparisons.get(token.image);
-  const finding = report(syntax, {
+  const finding = slip({
     message: `\`${token.image}\` is not a comparison`,
     at,
     why: 'an `expect` compares by `=`, `<`, `<=`, `>` or `>=`',
@@ -252,6 +216,7 @@ function lookAtCompare(token: Token, source: Source): Seen {
 
 /** One finding a line for spaces that are not spaces; in strings and comments they are left alone. */
 function reportOddSpaces(source: Source, offsets: readonly number[], tokens: readonly Token[]): Diagnostic[] {
+  if (offsets.length === 0) return [];
   const covered = tokens.filter((token) => is(token, Text, OddText, Comment));
   covered.sort((a, b) => a.startOffset - b.startOffset);
   const lines = new Map<number, Span[]>();
@@ -266,7 +231,7 @@ function reportOddSpaces(source: Source, offsets: readonly number[], tokens: rea
   }
   return [...lines.values()].map((spans) => {
     const at = spans[0] as Span;
-    return report(syntax, {
+    return slip({
       message: 'a plain space is wanted here',
       at,
       label: `this is ${characterName(source.text.charCodeAt(at.start))}`,

@@ -1,6 +1,6 @@
 import type { Diagnostic } from '../src/diagnostics/diagnostic.js';
 import { report } from '../src/diagnostics/problem.js';
-import { limit, syntax } from '../src/syntax/problems.js';
+import { limit } from '../src/syntax/problems.js';
 import type { Source } from '../src/text/source.js';
 import { absent, endOf, is, readAs, spanOf, type Token } from './token.js';
 import {
@@ -8,19 +8,23 @@ import {
   Colon,
   Comma,
   Equals,
+  FirstOfPhrase,
+  InchMark,
   Minus,
   NumberToken,
+  OddInch,
   OpenBracket,
+  Percent,
   Plus,
   Slash,
   Star,
   Stray,
   Text,
   Unit,
-  unitMarks,
   Word,
 } from './tokens.js';
 import { statementWords, unitWords } from './words.js';
+import { slip } from './slip.js';
 
 const deepest = 50;
 const longest = 500;
@@ -31,29 +35,30 @@ export interface Line {
 }
 
 /**
- * What the tokens of one line mean by their place: a word after a number is a unit, a `-` stands between two values or
+ * What the tokens of one line, after `preceding`, mean by their place: a word after a number is a unit, a `-` stands between two values or
  * touches the one it negates. Brackets nest at most 50 deep and a line adds and multiplies at most 500 times, so that
  * no later stage can be sent down too deep; what goes beyond is cut off.
  */
-export function readLine(source: Source, line: readonly Token[]): Line {
+export function readLine(source: Source, preceding: Token, line: readonly Token[]): Line {
   const tokens: Token[] = [];
   const diagnostics: Diagnostic[] = [];
   let depth = 0;
   let terms = 0;
   let phrase = false;
   for (const [index, token] of line.entries()) {
-    const before = tokens.at(-1);
+    const before = tokens.at(-1) ?? preceding;
     if (is(token, OpenBracket)) depth++;
     if (is(token, CloseBracket)) depth--;
     if (is(token, Plus, Minus, Star, Slash)) terms++;
     if (depth > deepest || terms > longest) {
       diagnostics.push(tooMuch(source, token, depth > deepest));
-      tokens.push({ ...absent(Stray, token.startOffset), payload: null });
+      tokens.push(absent(Stray, token.startOffset, null));
       break;
     }
     const after = line[index + 1];
-    if (depth === 0 && is(before, Colon, Equals, Comma)) phrase = is(token, Word) && beginsAtom(after);
-    if (isUnit(token, before, after, phrase && depth === 0)) tokens.push(readAs(Unit, token));
+    if (is(before, Colon, Equals, Comma)) phrase = is(token, Word) && beginsAtom(after);
+    if (phrase && is(before, Colon, Equals, Comma)) tokens.push(readAs(FirstOfPhrase, token));
+    else if (isUnit(token, before, after, phrase && depth === 0)) tokens.push(readAs(Unit, token));
     else if (is(token, Minus, Slash)) tokens.push(readSign(source, token, before, after, diagnostics));
     else tokens.push(token);
   }
@@ -66,7 +71,7 @@ export function readLine(source: Source, line: readonly Token[]): Line {
  */
 function isUnit(token: Token, before: Token | undefined, after: Token | undefined, phrase: boolean): boolean {
   if (!is(before, NumberToken)) return is(before, Unit) && before?.image === 'lb' && is(token, Word);
-  if (is(token, ...unitMarks)) return true;
+  if (is(token, InchMark, OddInch, Percent)) return true;
   if (!is(token, Word) || gluedSize.test(token.image)) return false;
   if (unitWords.has(token.image)) return true;
   return !phrase && !is(after, Colon) && token.image !== 'expect' && !statementWords.has(token.image);
@@ -81,11 +86,11 @@ const beginsAtom = (token: Token | undefined): boolean => is(token, Word, Number
 function readSign(
   source: Source,
   token: Token,
-  before: Token | undefined,
+  before: Token,
   after: Token | undefined,
   diagnostics: Diagnostic[],
 ): Token {
-  if (before === undefined || after === undefined || token.payload === null) return token;
+  if (after === undefined || token.payload === null) return token;
   const spaceBefore = endOf(before) < token.startOffset;
   const spaceAfter = endOf(token) < after.startOffset;
   const at = spanOf(source, token);
@@ -95,17 +100,17 @@ function readSign(
     const { text } = source;
     const spaced = `${text.slice(before.startOffset, endOf(before))} ${token.image} ${after.image}`;
     diagnostics.push(
-      report(syntax, {
+      slip({
         message: `${sign} between two values has a space on both sides`,
         at,
         help: `write \`${spaced}\`${is(token, Minus) && !spaceAfter && spaceBefore ? ', or a comma before it if this is a list' : ''}`,
       }),
     );
-    return { ...token, payload: null };
+    return readAs(token.tokenType, token, null);
   }
   if (is(token, Minus) && spaceAfter && is(after, NumberToken, Word, OpenBracket)) {
     diagnostics.push(
-      report(syntax, {
+      slip({
         message: `${sign} touches what it negates`,
         at,
         help: `write \`-${after.image}\``,

@@ -1,6 +1,5 @@
 import type { Diagnostic } from '../src/diagnostics/diagnostic.js';
-import { type Report, report } from '../src/diagnostics/problem.js';
-import { syntax } from '../src/syntax/problems.js';
+import type { Report } from '../src/diagnostics/problem.js';
 import { lineText, position, type Source } from '../src/text/source.js';
 import type { Edit } from '../src/text/edit.js';
 import { type BrokenLine, meantName } from './broken.js';
@@ -38,6 +37,7 @@ import {
 import { gluedSize } from './line.js';
 import { unitWords } from './words.js';
 import { shown } from './work.js';
+import { slip } from './slip.js';
 
 /** The place where a line could not be read on. */
 interface Stop {
@@ -55,17 +55,17 @@ export function explain({ source, tokens: line }: BrokenLine, token: Token): Dia
   const index = line.indexOf(token);
   if (line.slice(0, index + 1).some(({ payload }) => payload === null)) return null;
   const stop = { source, line, token, before: line[index - 1], after: line.slice(index + 1) };
-  for (const slip of slips) {
-    const what = slip(stop);
-    if (what !== null) return report(syntax, what);
+  for (const recognise of slips) {
+    const what = recognise(stop);
+    if (what !== null) return slip(what);
   }
-  return report(syntax, unexpected(stop));
+  return slip(unexpected(stop));
 }
 
-type Slip = (stop: Stop) => Report | null;
+type Recognise = (stop: Stop) => Report | null;
 
 /** The slips that people make, the telling ones first. */
-const slips: readonly Slip[] = [
+const slips: readonly Recognise[] = [
   inchMarkInString,
   inchMarkApart,
   unclosedString,

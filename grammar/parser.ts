@@ -44,6 +44,7 @@ import {
   Eol,
   Equals,
   Expect,
+  FirstOfPhrase,
   Let,
   Like,
   Minus,
@@ -70,6 +71,8 @@ export interface Parsed {
 
 /** Longest text that is read, in UTF-16 units. */
 const longestText = 1_048_576;
+/** Slips after which a text is no recipe. */
+const mostSlips = 1000;
 
 /** The tree of a text, and a finding for every slip. Whatever the text, it comes to a tree and never throws. */
 export function parse(source: Source): Parsed {
@@ -79,12 +82,12 @@ export function parse(source: Source): Parsed {
   const { tokens: laid, diagnostics: mended } = layOut(source, tokens);
   parser ??= new RecipeParser({ validate: false });
   const { statements, diagnostics } = parser.read(source, laid);
-  return {
-    file: fileNode(source, statements, comments),
-    diagnostics: [...odd, ...mended, ...diagnostics].sort(
-      (a, b) => a.primary.span.start - b.primary.span.start,
-    ),
-  };
+  const found = [...odd, ...mended, ...diagnostics].sort(
+    (a, b) => a.primary.span.start - b.primary.span.start,
+  );
+  if (found.length <= mostSlips) return { file: fileNode(source, statements, comments), diagnostics: found };
+  const first = found.slice(0, mostSlips);
+  return { file: fileNode(source, [], comments), diagnostics: [...first, tooManySlips(first)] };
 }
 
 /** Built at the first need, once. */
@@ -110,6 +113,14 @@ const tooLong = (source: Source): Diagnostic =>
     help: 'split it, and join the parts by `use`',
   });
 
+const tooManySlips = (slips: readonly Diagnostic[]): Diagnostic =>
+  report(limit, {
+    message: 'this file has too many slips to be a recipe',
+    at: (slips.at(-1) as Diagnostic).primary.span,
+    why: `the first ${mostSlips} are shown, and none of its statements is used`,
+    help: 'see whether it is a recipe at all, and mend the first of them',
+  });
+
 /** The parser's own messages are never shown: messages.ts words every finding. */
 const silent = {
   buildMismatchTokenMessage: () => '',
@@ -131,7 +142,7 @@ export class RecipeParser extends EmbeddedActionsParser {
   #lineStart = 0;
 
   constructor({ validate }: { readonly validate: boolean }) {
-    super([...vocabulary], { maxLookahead: 2, skipValidations: !validate, errorMessageProvider: silent });
+    super([...vocabulary], { maxLookahead: 1, skipValidations: !validate, errorMessageProvider: silent });
     this.performSelfAnalysis();
   }
 
@@ -273,7 +284,7 @@ export class RecipeParser extends EmbeddedActionsParser {
   );
 
   private readonly phrase = this.RULE('phrase', (): ItemNode => {
-    const atoms: AtomNode[] = [this.#word(this.CONSUME(Word))];
+    const atoms: AtomNode[] = [this.#word(this.CONSUME(FirstOfPhrase))];
     this.AT_LEAST_ONE(() => atoms.push(this.SUBRULE(this.atom)));
     return { kind: 'phrase', span: this.#through(atoms[0], atoms.at(-1)), atoms };
   });
@@ -358,6 +369,7 @@ export class RecipeParser extends EmbeddedActionsParser {
       const line = this.#brokenLine(first, end);
       const finding = explain(line, (error as IRecognitionException).token);
       if (finding !== null) this.#diagnostics.push(finding);
+      if (this.#diagnostics.length > mostSlips) throw error;
       while (!is(this.LA(1), end)) this.SKIP_TOKEN();
       this.SKIP_TOKEN();
       return broken(line);

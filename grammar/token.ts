@@ -2,11 +2,29 @@ import type { IToken, TokenType } from 'chevrotain';
 import type { Source } from '../src/text/source.js';
 import type { Span } from '../src/text/span.js';
 
-/** A scanned token. */
+/** A number's value, a string's text, a comparison's canonical form; null: wrong, and already reported. */
+export type Payload = number | string | null | undefined;
+
+/** A stretch of the text, and what it is read as. */
 export interface Token extends IToken {
-  /** A number's value, a string's text, a comparison's canonical form; null: wrong, and already reported. */
-  payload?: number | string | null;
+  readonly payload?: Payload;
 }
+
+export const makeToken = (type: TokenType, image: string, startOffset: number, payload?: Payload): Token => ({
+  image,
+  startOffset,
+  tokenType: type,
+  tokenTypeIdx: type.tokenTypeIdx as number,
+  payload,
+});
+
+/** The same stretch read as another kind of token. */
+export const readAs = (type: TokenType, token: Token, payload = token.payload): Token =>
+  makeToken(type, token.image, token.startOffset, payload);
+
+/** A token that is not in the text, at an offset. */
+export const absent = (type: TokenType, offset: number, payload?: Payload): Token =>
+  makeToken(type, '', offset, payload);
 
 export const is = (token: Token | undefined, ...types: readonly TokenType[]): boolean =>
   token !== undefined && types.includes(token.tokenType);
@@ -18,21 +36,4 @@ export const spanOf = (source: Source, from: Token, to: Token = from): Span => (
   source,
   start: from.startOffset,
   end: Math.max(endOf(to), from.startOffset),
-});
-
-/** The same place read as another kind of token. */
-export const readAs = (type: TokenType, token: Token, payload = token.payload): Token => ({
-  image: token.image,
-  startOffset: token.startOffset,
-  tokenType: type,
-  tokenTypeIdx: type.tokenTypeIdx as number,
-  ...(payload === undefined ? {} : { payload }),
-});
-
-/** A token that is not in the text, at an offset. */
-export const absent = (type: TokenType, offset: number): Token => ({
-  image: '',
-  startOffset: offset,
-  tokenType: type,
-  tokenTypeIdx: type.tokenTypeIdx as number,
 });

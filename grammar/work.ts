@@ -1,6 +1,5 @@
 import type { Diagnostic } from '../src/diagnostics/diagnostic.js';
-import { type Report, report } from '../src/diagnostics/problem.js';
-import { syntax } from '../src/syntax/problems.js';
+import type { Report } from '../src/diagnostics/problem.js';
 import type { Source } from '../src/text/source.js';
 import type { Span } from '../src/text/span.js';
 import { is, spanOf, type Token } from './token.js';
@@ -20,6 +19,7 @@ import {
   Word,
 } from './tokens.js';
 import { statementWords } from './words.js';
+import { slip } from './slip.js';
 
 /** A text being laid out: the scanned tokens before `next` are done, and `tokens` is what they became. */
 export interface Work {
@@ -36,7 +36,7 @@ export interface Work {
 }
 
 export function say(work: Work, what: Report): void {
-  work.diagnostics.push(report(syntax, what));
+  work.diagnostics.push(slip(what));
 }
 
 /** Help and fix for a token that has no business here. */
@@ -48,8 +48,7 @@ export const remove = ({ source }: Work, token: Token): Pick<Report, 'help' | 'f
 /** How a message names a token. */
 export function shown(token: Token | undefined): string {
   if (token === undefined || token.image === '' || is(token, Eol)) return 'the end of the line';
-  const image = token.image.length > 40 ? `${token.image.slice(0, 39)}…` : token.image;
-  return `\`${image}\``;
+  return `\`${token.image}\``;
 }
 
 export const peek = ({ scanned, next }: Work, ahead = 0): Token | undefined => scanned[next + ahead];
