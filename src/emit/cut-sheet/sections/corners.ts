@@ -26,25 +26,25 @@ const pairs = (
   text: (ends: readonly FlapName[]) => string,
 ): readonly Term[] => (ends.length === 0 ? [] : [{ label, text: text(ends) }]);
 
-const beside = (ends: readonly FlapName[]): string =>
-  `at both ends of the ${ends.length === 1 ? `${ends[0]} score` : `${listed(ends)} scores`}`;
-
 function notched({ envelope, say, folding }: Bench, ends: readonly FlapName[]): string {
   const caliper = envelope.caliper.value;
   const back = both(say.exact(standBack(caliper)));
-  const [box, flap] = [folding.made.second !== null, listed(ends)];
+  const box = folding.made.second !== null;
+  const scores = `${box ? 'first ' : ''}${ends.length > 1 ? 'scores' : 'score'}`;
   return sentences(
-    `Cut out the corner piece ${beside(ends)}.`,
-    `On the side flap${box ? ' and its wall' : ''} cut ${back} inside that score, nearer the middle of the blank.`,
-    `On the ${flap} flap start where the ${box ? 'first ' : ''}scores cross, follow the side score for ` +
-      `${box ? `the wall and ${back} more` : back}, then lean in 1 in 8.`,
+    `Cut out the corner piece at both ends of the ${listed(ends)} ${scores}.`,
+    `On the side ${box ? 'flaps and their walls' : 'flaps'} cut ${back} inside the ${listed(ends)} ${scores}, nearer the middle of the blank.`,
+    `On the ${either(ends)} flap start where the ${box ? 'first ' : ''}scores cross, follow the side score for ` +
+      `${box ? `the wall and ${back} more` : back}, then lean in one part in eight.`,
     `End the notch in a round hole ${both(say.exact(2 * notchRadius(caliper)))} across, lest it tear.`,
   );
 }
 
 const folded = (ends: readonly FlapName[]): string =>
-  `Leave the corner piece on ${beside(ends)}: it goes in with the side flap and is folded again with the ` +
-  `${listed(ends)} flap.`;
+  `Leave the corner piece on at both ends of the ${listed(ends)} ${ends.length > 1 ? 'scores' : 'score'}: it goes in ` +
+  `with the side flap and is folded again with the ${either(ends)} flap.`;
+
+const either = (ends: readonly FlapName[]): string => ends.join(' or ');
 
 /** What is done to each tip, both sides in one line when they are alike; those left pointed in the last. */
 function tipTerms(bench: Bench): readonly Term[] {

@@ -23,7 +23,7 @@ export function cut(bench: Bench): Section {
           },
           { label: 'Paper', text: paper(bench) },
           ...sheet(bench),
-          { label: 'Grain', text: 'along an edge of the blank' },
+          { label: 'Grain', text: grain(bench) },
         ],
       },
     ],
@@ -46,6 +46,11 @@ function paper({ envelope, facts, say }: Bench): string {
   const weight = named?.weight ? `, ${Math.round(named.weight.value)} g/m²` : '';
   return `${named ? `${named.title}${weight}, ` : ''}${both(say.exact(value))} thick${because[basis]}`;
 }
+
+const grain = ({ envelope }: Bench): string => {
+  const runs = envelope.paper.value?.grain;
+  return `along an edge of the blank${runs ? `; in this paper it runs along the sheet’s ${runs} side` : ''}`;
+};
 
 function sheet({ facts, say }: Bench): readonly Term[] {
   if (!facts.sheet) return [];

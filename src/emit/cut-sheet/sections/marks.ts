@@ -35,26 +35,24 @@ const scoreRows = ({ facts, say }: Bench, flap: FlapName): readonly (readonly Ce
 function passing(bench: Bench): Block {
   const edges = passingMarks(bench.folding.made);
   const [{ passes }] = edges as [Passing];
-  const whose = bench.folding.made.second
-    ? 'the first mark from one corner and the second from the other'
-    : 'the marks';
-  return edges.every((edge) => sameLength(edge.passes, passes))
-    ? { kind: 'paragraph', text: `On every edge ${whose} ${passesBy(bench, passes)}.` }
-    : {
-        kind: 'table',
-        headings: ['Edge', `There ${whose}`],
-        rows: edges.map((edge) => [capitalised(edge.between.join(' to ')), passed(bench, edge.passes)]),
-      };
+  if (edges.every((edge) => sameLength(edge.passes, passes)))
+    return { kind: 'paragraph', text: `On every edge ${whoseMarks(bench)} ${passEachOther(bench, passes)}.` };
+  return {
+    kind: 'table',
+    headings: ['Edge', capitalised(`${whoseMarks(bench)} pass each other by`)],
+    rows: edges.map((edge) => [edge.between.join(' to '), passed(bench, edge.passes)]),
+  };
 }
 
+/** Which marks are compared: of a box, its walls lie between them. */
+export const whoseMarks = ({ folding }: Bench): string =>
+  folding.made.second ? 'the first mark from one corner and the second from the other' : 'the marks';
+
 /** `pass each other by 1 in (25.4 mm)` */
-export const passesBy = ({ say }: Bench, passes: number): string =>
-  `${passes < 0 ? SHORT : PASS} ${both(say.read(Math.abs(passes)))}`;
+export const passEachOther = ({ say }: Bench, passes: number): string =>
+  `${passes < 0 ? 'stop short of each other by' : 'pass each other by'} ${both(say.read(Math.abs(passes)))}`;
 
 function passed({ say }: Bench, passes: number): Reading {
   const { read, other } = say.read(Math.abs(passes));
-  return { read: `${passes < 0 ? SHORT : PASS} ${read}`, other };
+  return { read: passes < 0 ? `short by ${read}` : read, other };
 }
-
-const PASS = 'pass each other by';
-const SHORT = 'stop short of each other by';

@@ -1,6 +1,6 @@
 import type { Bench } from '../bench.js';
 import type { Section, Step } from '../content.js';
-import { closing, finish, lowerSeams, sideFlaps } from '../steps/gluing.js';
+import { centreSeam, closing, finish, lowerSeams } from '../steps/gluing.js';
 import { cutTheBlank, decorate, lookToTheGrain, makeTheMarks, nameTheCorners } from '../steps/flat.js';
 import { dryFold, foldIt, notchesAndTips, oddScores, score } from '../steps/folding.js';
 
@@ -16,7 +16,7 @@ const STEPS: readonly ((bench: Bench) => Step | null)[] = [
   notchesAndTips,
   foldIt,
   dryFold,
-  sideFlaps,
+  centreSeam,
   lowerSeams,
   closing,
   finish,

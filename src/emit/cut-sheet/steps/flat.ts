@@ -4,7 +4,7 @@ import type { Bench } from '../bench.js';
 import type { Step } from '../content.js';
 import { both } from '../lengths.js';
 import { sentences } from '../words.js';
-import { passesBy } from '../sections/marks.js';
+import { passEachOther, whoseMarks } from '../sections/marks.js';
 
 /** Nothing is printed, written or glued nearer to a score than this, in mm (our judgement). */
 const CLEAR_OF_SCORES = 3;
@@ -39,7 +39,7 @@ export function makeTheMarks(bench: Bench): Step {
     text: sentences(
       `From each corner measure its ${made.second ? 'two marks' : 'mark'} along both edges that meet there.`,
       alike
-        ? `On every edge ${made.second ? 'the first mark from one corner and the second from the other' : 'the marks'} ${passesBy(bench, edges[0]?.passes ?? 0)}: if not, measure again.`
+        ? `On every edge ${whoseMarks(bench)} ${passEachOther(bench, edges[0]?.passes ?? 0)}: if not, measure again.`
         : 'On each edge the marks pass each other by the figure given above: if not, measure again.',
     ),
   };

@@ -7,19 +7,14 @@ import type { Step } from '../content.js';
 import { both } from '../lengths.js';
 import { sentences } from '../words.js';
 
-const WASTE_SHEET = 'Keep a waste sheet in the pocket.';
-
 /** Only where the bottom flap alone closes too little. */
-export function sideFlaps(bench: Bench): Step | null {
+export function centreSeam(bench: Bench): Step | null {
   if (!bench.folding.centreSeam) return null;
   return {
     title: 'Glue the centre seam',
-    text: sentences(
-      WASTE_SHEET,
-      `Lay a strip of tape or glue${long(bench, 'centre')} along the middle of the right flap, where it will lie over the`,
-      'left one.',
-      'Fold in the left flap, then the right, and press.',
-    ),
+    text:
+      `Lay a strip of tape or glue${long(bench, 'centre')} along the middle of the right flap, where it will lie over the ` +
+      'left one. Fold in the left flap, slip a waste sheet into the pocket, fold in the right flap and press.',
   };
 }
 
@@ -28,7 +23,7 @@ export function lowerSeams(bench: Bench): Step {
   return {
     title: 'Glue the lower seams',
     text: sentences(
-      folding.centreSeam ? null : sentences('Fold in the left flap, then the right.', WASTE_SHEET),
+      !folding.centreSeam && 'Fold in the left flap, then the right, with a waste sheet in the pocket.',
       `On the inside of the bottom flap lay a strip of tape or glue${long(bench, 'lower-left', 'lower-right')} along each slanted edge,`,
       `${both(say.exact(TAPE_CLEARANCE / 2))} in. Start one tape width, ${both(say.read(envelope.tape.value))}, from the side`,
       'fold; end where the side flap beneath ends, never beyond, or the pocket is glued shut. Fold up the bottom flap and',
