@@ -1,35 +1,52 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { expect, test } from 'vitest';
-import type { Diagnostic } from '../../src/diagnostics/diagnostic.js';
+import { basename, dirname, join } from 'node:path';
+import { expect } from 'vitest';
+import { compile } from '../../src/compile.js';
 import { renderText } from '../../src/diagnostics/render-text.js';
-import { position, type Source, source } from '../../src/text/source.js';
+import type { Reader } from '../../src/recipe/reader.js';
+import { lineText, position, source } from '../../src/text/source.js';
+
+/** The recipes of a folder, by name; those in folders below are only there to be used. */
+export const recipesIn = (folder: string): readonly string[] =>
+  readdirSync(folder)
+    .filter((name) => name.endsWith('.plica'))
+    .sort()
+    .map((name) => join(folder, name));
 
 /**
- * Tests every recipe of a folder that must be refused. A line says in a comment which rules find fault with it
- * (`card: 51/2 x 7   # finds syntax`, several with commas); the whole is compared with NAME.findings.txt beside it.
+ * Compiles one recipe and expects two things: a finding of each problem that a comment names on its line, and no other
+ * (`blank: 10 # creases-cross`, `# missing, range`); and the findings as people see them, in NAME.findings.txt.
  */
-export function testRejected(folder: string, diagnose: (source: Source) => readonly Diagnostic[]): void {
-  const names = readdirSync(folder).filter((name) => name.endsWith('.plica'));
-  test.each(names)('%s', async (name) => {
-    const given = source(name, readFileSync(join(folder, name), 'utf8'));
-    const found = diagnose(given);
-    expect(found.map(whereAndWhat).sort(), 'the rules that its comments name').toEqual(
-      announced(given).sort(),
-    );
-    await expect(renderText(found)).toMatchFileSnapshot(join(folder, name.replace(/plica$/, 'findings.txt')));
+export async function expectFindings(path: string): Promise<void> {
+  const text = readFileSync(path, 'utf8');
+  const written = source(basename(path), text);
+  const { diagnostics } = compile([{ id: path, source: written }], readBeside(dirname(path)));
+  const found = diagnostics
+    .filter(({ primary }) => primary.span.source === written)
+    .map(({ primary, problem }) => `${position(written, primary.span.start).line}: ${problem.name}`);
+  expect(found.sort()).toEqual(expected(text).sort());
+  await expect(renderText(diagnostics)).toMatchFileSnapshot(path.replace(/\.plica$/, '.findings.txt'));
+}
+
+function expected(text: string): string[] {
+  const written = source('', text);
+  return written.lineStarts.flatMap((_, index) => {
+    const names = /#\s*([a-z]+(?:-[a-z]+)*(?:, [a-z]+(?:-[a-z]+)*)*)$/.exec(
+      lineText(written, index + 1),
+    )?.[1];
+    return names ? names.split(', ').map((name) => `${index + 1}: ${name}`) : [];
   });
 }
 
-/** `3 syntax`: line and rule. */
-const whereAndWhat = ({ problem, primary: { span } }: Diagnostic): string =>
-  `${position(span.source, span.start).line} ${problem.name}`;
-
-const announced = ({ text }: Source): string[] =>
-  text.split(/\r\n|\r|\n/).flatMap((line, index) => {
-    const rules = /# finds ([a-z, -]+)$/.exec(line)?.[1] ?? '';
-    return rules
-      .split(/, */)
-      .filter((rule) => rule !== '')
-      .map((rule) => `${index + 1} ${rule}`);
-  });
+/** Reads the files of the folder; what lies above it is outside the project. */
+const readBeside =
+  (root: string): Reader =>
+  (path, from) => {
+    const id = join(dirname(from), path);
+    if (!id.startsWith(root)) return { kind: 'outside-root' };
+    try {
+      return { kind: 'source', id, source: source(id.slice(root.length + 1), readFileSync(id, 'utf8')) };
+    } catch {
+      return { kind: 'unreadable', reason: 'there is no such file' };
+    }
+  };
