@@ -11,9 +11,11 @@ export interface Box {
   readonly height: number;
 }
 
-/** Whether any line of a shape passes through a box. Lettering never does: it has no lines. */
-export const touches = (shape: Shape, box: Box): boolean =>
-  segmentsOf(shape).some((segment) => clipSegment(segment, halfPlanesOf(cornersOf(box))) !== null);
+/** Whether any of these lines passes through a box. */
+export function touches(lines: readonly Segment[], box: Box): boolean {
+  const inside = halfPlanesOf(cornersOf(box));
+  return lines.some((segment) => clipSegment(segment, inside) !== null);
+}
 
 const cornersOf = ({ x, y, width, height }: Box): readonly Point[] => [
   { x, y },
@@ -22,7 +24,7 @@ const cornersOf = ({ x, y, width, height }: Box): readonly Point[] => [
   { x, y: y + height },
 ];
 
-/** The straight lines of a shape, arcs flattened to within 0.01 mm. */
+/** The straight lines of a shape, arcs flattened to within 0.01 mm; lettering has none. */
 export function segmentsOf(shape: Shape): readonly Segment[] {
   switch (shape.kind) {
     case 'text':

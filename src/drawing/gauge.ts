@@ -82,7 +82,7 @@ export function strips(
   const longest = Math.max(0, ...marks.map(({ alongEdge }) => alongEdge));
   const shortest = Math.min(widest, measure(title, FIGURE, 'bold') + 2 * PAST);
   const parts = stretches(Math.max(longest + PAST, shortest), widest, PART_OVERLAP);
-  const height = 2 * GRADUATION + (marks.length + 1) * ROW + 1;
+  const height = 2 * GRADUATION + (marks.length + 1) * ROW + 2;
   const end = Math.max(longest + PAST, shortest);
   return parts.map((part, index) => {
     const { from } = part;
@@ -93,7 +93,7 @@ export function strips(
     const [left, right] = [joins[0] ?? 0, joins[1] ?? width];
     const here = marks.filter(({ alongEdge }) => alongEdge - from > left && alongEdge - from <= right);
     const rowAt = (row: number): number =>
-      height - GRADUATION - (row + 1) * ROW + (ROW - FIGURE * CAP_HEIGHT) / 2;
+      height - GRADUATION - 1 - (row + 1) * ROW + (ROW - FIGURE * CAP_HEIGHT) / 2;
     const partOf = parts.length > 1 ? `, part ${index + 1} of ${parts.length}` : '';
     return {
       width,

@@ -6,7 +6,7 @@ const MEANINGS: readonly { readonly layer: Layer; readonly words: string }[] = [
   { layer: 'blank', words: 'edge of the blank before notches and tips are cut' },
   { layer: 'waste', words: 'falls away' },
   { layer: 'score', words: 'score on this face, folds towards you' },
-  { layer: 'second-score', words: 'second score, also towards you: the outer edge of a wall' },
+  { layer: 'second-score', words: 'second score, the outer edge of a wall' },
   { layer: 'odd-score', words: 'score from the other face, folds away from you' },
   { layer: 'mark', words: 'mark on the edge, measured from the corner' },
   { layer: 'glue', words: 'tape or glue, on this face' },

@@ -1,5 +1,6 @@
+import type { Segment } from '../plane/point.js';
 import type { Size } from '../recipe/recipe.js';
-import { type Box, touches } from './box.js';
+import { type Box, segmentsOf, touches } from './box.js';
 import { type Drawing, lettering, line, type Mark } from './drawing.js';
 import { stretches } from './stretches.js';
 import { CAP_HEIGHT } from './text-measure.js';
@@ -31,19 +32,20 @@ export interface Tiling {
  * Lays a drawing out over pages that each show a window of it. `content` is what must be shown; the windows are set
  * evenly about it.
  */
-export function tile(drawing: Drawing, content: Box, window: Size): Tiling {
-  const across = spread(content.x, content.width, window.width);
-  const down = spread(content.y, content.height, window.height).toReversed();
+export function tile(drawing: Drawing, content: Box, { width, height }: Size): Tiling {
+  const lines = drawing.flatMap(({ shape }) => segmentsOf(shape));
+  const across = spread(content.x, content.width, width);
+  const down = spread(content.y, content.height, height).toReversed();
   const places = down.flatMap((y, row) =>
-    across.map((x, column) => ({ row, column, window: { x, y, ...window } })),
+    across.map((x, column) => ({ row, column, window: { x, y, width, height } })),
   );
-  const kept = places.filter((place) => drawing.some(({ shape }) => touches(shape, place.window)));
+  const kept = places.filter((place) => touches(lines, place.window));
   const joins = kept.flatMap((one) =>
     kept.flatMap((other) =>
       isAfter(one, other) ? [{ one, other, side: one.row === other.row ? 'right' : 'below' }] : [],
     ),
   ) as readonly Join[];
-  const drawn = joins.map((join, index) => ({ join, marks: joinMarks(drawing, join, index * 2 + 1) }));
+  const drawn = joins.map((join, index) => ({ join, marks: joinMarks(lines, join, index * 2 + 1) }));
   return {
     rows: down.length,
     columns: across.length,
@@ -97,7 +99,7 @@ const CROSS_PLACES: readonly (readonly number[])[] = [
 ];
 
 /** The line in the middle of an overlap, and two numbered crosses on it, clear of the drawing where that can be. */
-function joinMarks(drawing: Drawing, { one, other, side }: Join, number: number): readonly Mark[] {
+function joinMarks(lines: readonly Segment[], { one, other, side }: Join, number: number): readonly Mark[] {
   const { x, y, width, height } = one.window;
   const upright = side === 'right';
   const middle = upright ? x + width - OVERLAP / 2 : other.window.y + other.window.height - OVERLAP / 2;
@@ -108,7 +110,7 @@ function joinMarks(drawing: Drawing, { one, other, side }: Join, number: number)
     const { x: left, y: low } = at(along, 0);
     return { x: left - CROSS, y: low - CROSS, width: 3 * CROSS, height: 3 * CROSS };
   };
-  const free = (along: number): boolean => !drawing.some(({ shape }) => touches(shape, box(along)));
+  const free = (along: number): boolean => !touches(lines, box(along));
   const crosses = CROSS_PLACES.flatMap((fractions, index): readonly Mark[] => {
     const places = fractions.map((fraction) => fraction * length);
     const along = places.find(free) ?? places[0] ?? 0;

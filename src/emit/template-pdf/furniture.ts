@@ -45,7 +45,12 @@ export function footer(
       : [name, place];
   const check = standing(scaleCheck(), SCALE_CHECK_SIZE.height);
   const beyond = SCALE_CHECK_SIZE.width + SECTION_GAP;
-  const words = (wide: number): Block => paragraph(CHECK_WORDS, wide, NOTE, measure);
+  const words = (wide: number): Block =>
+    stack(
+      GAP / 2,
+      paragraph(CHECK_WORDS.first, wide, NOTE, measure, 'bold'),
+      paragraph(CHECK_WORDS.then, wide, NOTE, measure),
+    );
   const rest =
     width - beyond >= MIN_COLUMN
       ? beside({ x: 0, block: check }, { x: beyond, block: words(Math.min(width - beyond, 80)) })

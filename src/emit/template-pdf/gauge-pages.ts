@@ -7,17 +7,24 @@ import { turned } from './page-sizes.js';
 import { GAUGE_WORDS, JOINED_GAUGE_WORDS, rulerOf } from './words.js';
 
 /** The strips of the edge gauge, each a block. */
-export const gaugeBlocks = ({ job, measure }: Setting, width: number): readonly Block[] =>
+const gaugeBlocks = ({ job, measure }: Setting, width: number): readonly Block[] =>
   gauges(job.folding.made)
     .flatMap((gauge) => strips(gauge, job.envelope.name, width, rulerOf(job), measure))
     .map((strip) => standing(strip.drawing, strip.height));
 
-export const gaugeHeading = ({ measure }: Setting, width: number, inParts: boolean): Block =>
+const gaugeHeading = ({ measure }: Setting, width: number, inParts: boolean): Block =>
   captioned(
     'Edge gauge',
     body(inParts ? `${GAUGE_WORDS} ${JOINED_GAUGE_WORDS}` : GAUGE_WORDS, width, measure),
     measure,
   );
+
+/** The whole gauge as one block, or null where one of its strips is longer than the width. */
+export function wholeGauge(setting: Setting, width: number): Block | null {
+  const blocks = gaugeBlocks(setting, width);
+  if (blocks.length > gauges(setting.job.folding.made).length) return null;
+  return stack(SECTION_GAP, gaugeHeading(setting, Math.min(width, WIDEST), false), ...blocks);
+}
 
 /** The widest column that words are set in. */
 const WIDEST = 170;

@@ -1,9 +1,10 @@
 import type { Drawing } from '../../drawing/drawing.js';
+import { FLAP_NAMES } from '../../folding/folding.js';
 import { place } from '../../drawing/place.js';
 import type { Size } from '../../recipe/recipe.js';
 import { beside, stack, standing } from './block.js';
 import { footer, heading, key, notes, SECTION_GAP } from './furniture.js';
-import { gaugeBlocks, gaugeHeading } from './gauge-pages.js';
+import { wholeGauge } from './gauge-pages.js';
 import { composed, type Page, type Setting } from './page.js';
 
 /** Room about the blank for the ends of its marks, in mm. */
@@ -15,9 +16,15 @@ const COLUMN_GAP = 8;
 /** Everything on one sheet: the blank, the key, the notes, the gauge, the bars. `size` null: as large as that takes. */
 export function onePage(setting: Setting, blank: Drawing, size: Size | null): Page | null {
   const { job, margin, measure } = setting;
-  const { width, height } = job.folding.made.blank;
-  const inner = size ? size.width - 2 * margin : Math.max(width + 2 * AROUND, WIDEST);
+  const { made } = job.folding;
+  const { width, height } = made.blank;
+  const longestMark = Math.max(...FLAP_NAMES.map((flap) => made.first[flap].alongEdge));
+  const inner = size
+    ? size.width - 2 * margin
+    : Math.max(width + 2 * AROUND, longestMark + 2 * AROUND, WIDEST);
   if (inner < Math.max(width + 2 * AROUND, 150)) return null;
+  const gauge = wholeGauge(setting, inner);
+  if (!gauge) return null;
   const column = (Math.min(inner, WIDEST) - COLUMN_GAP) / 2;
   const whole = stack(
     SECTION_GAP,
@@ -27,8 +34,7 @@ export function onePage(setting: Setting, blank: Drawing, size: Size | null): Pa
       { x: 0, block: key([blank], column, measure) },
       { x: column + COLUMN_GAP, block: notes(false, column, measure) },
     ),
-    gaugeHeading(setting, Math.min(inner, WIDEST), false),
-    ...gaugeBlocks(setting, inner),
+    gauge,
   );
   const name = { name: 'Template', place: 'all on one page' };
   const foot = footer(job, name, inner, measure).height;

@@ -5,11 +5,11 @@
  * Refuses to know: how PDF is written (emit/pdf), and any decision about the envelope.
  */
 import { drawBlank } from '../../drawing/draw-blank.js';
+import { flapNames } from '../../drawing/flap-names.js';
 import { place, SQUARE_TO_PAGE } from '../../drawing/place.js';
 import type { EmitOptions, Emitter, Job } from '../emitter.js';
 import { LONGEST_PAGE, openDocument } from '../pdf/document.js';
 import { paint, paintWithin } from '../pdf/paint.js';
-import { gaugePages } from './gauge-pages.js';
 import { onePage } from './one-page.js';
 import type { Page, Setting } from './page.js';
 import { pageSize, turned } from './page-sizes.js';
@@ -45,7 +45,9 @@ async function emit(job: Job, options: EmitOptions): Promise<Uint8Array> {
 /** All on one page where that is asked for or fits; else spread over pages of the printer's size. */
 function pages(setting: Setting, options: EmitOptions): readonly Page[] {
   const { folding, envelope } = setting.job;
-  const blank = place(drawBlank(folding, envelope), { angleDegrees: SQUARE_TO_PAGE });
+  const lines = drawBlank(folding, envelope);
+  const names = flapNames(folding, lines, setting.measure);
+  const blank = place([...lines, ...names], { angleDegrees: SQUARE_TO_PAGE });
   const sheet = pageSize(options.page, setting.job);
   const sheets = sheet ? [sheet, turned(sheet)] : [null];
   for (const size of sheets) {
@@ -53,5 +55,5 @@ function pages(setting: Setting, options: EmitOptions): readonly Page[] {
     if (one && one.size.width <= LONGEST_PAGE && one.size.height <= LONGEST_PAGE) return [one];
   }
   const spread = sheet ?? { width: LONGEST_PAGE, height: LONGEST_PAGE };
-  return [...tiledPages(setting, blank, spread), ...gaugePages(setting, spread)];
+  return tiledPages(setting, blank, spread);
 }

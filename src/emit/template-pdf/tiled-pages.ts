@@ -3,7 +3,8 @@ import type { Drawing } from '../../drawing/drawing.js';
 import { place } from '../../drawing/place.js';
 import { type Tile, tile, type Tiling } from '../../drawing/tile.js';
 import type { Size } from '../../recipe/recipe.js';
-import { beside, stack } from './block.js';
+import { beside, type Block, stack } from './block.js';
+import { gaugePages, wholeGauge } from './gauge-pages.js';
 import { captioned, heading, key, notes, SECTION_GAP } from './furniture.js';
 import { composed, type Page, roomAboveFoot, type Setting } from './page.js';
 import { turned } from './page-sizes.js';
@@ -13,7 +14,7 @@ import { plan } from './plan.js';
 const EDGE = 0.5;
 const COLUMN_GAP = 8;
 
-/** A page about the others, then the blank at true size over as few sheets as it needs. */
+/** A page about the others, the blank at true size over as few sheets as it needs, and the edge gauge. */
 export function tiledPages(setting: Setting, blank: Drawing, upright: Size): readonly Page[] {
   const { width, height } = setting.job.folding.made.blank;
   const content: Box = {
@@ -28,9 +29,19 @@ export function tiledPages(setting: Setting, blank: Drawing, upright: Size): rea
   })) as [Laid, Laid];
   const [standing, lying] = laid;
   const best = lying.tiling.tiles.length < standing.tiling.tiles.length ? lying : standing;
+  const room = roomAboveFoot(setting, upright);
+  const about = aboutBlock(setting, blank, best.tiling, room);
+  const gauge = wholeGauge(setting, room.width);
+  const together = gauge && about.height + SECTION_GAP + gauge.height <= room.height;
   return [
-    aboutPage(setting, blank, best.tiling, upright),
+    composed(
+      setting,
+      upright,
+      { name: 'About these pages', place: '' },
+      together ? stack(SECTION_GAP, about, gauge) : about,
+    ),
     ...best.tiling.tiles.map((one) => tilePage(setting, blank, best, one)),
+    ...(together ? [] : gaugePages(setting, upright)),
   ];
 }
 
@@ -58,27 +69,27 @@ function tilePage(
 }
 
 /** Which page goes where, what the lines mean, what to do. */
-function aboutPage(setting: Setting, blank: Drawing, tiling: Tiling, size: Size): Page {
+function aboutBlock(setting: Setting, blank: Drawing, tiling: Tiling, room: Box): Block {
   const { job, measure } = setting;
-  const room = roomAboveFoot(setting, size);
   const head = heading(job, room.width, measure);
   const column = (room.width - COLUMN_GAP) / 2;
   const tiled = tiling.tiles.length > 1;
-  const words = beside(
-    { x: 0, block: key([blank, ...tiling.tiles.map(({ joins }) => joins)], column, measure) },
-    { x: column + COLUMN_GAP, block: notes(tiled, column, measure) },
-  );
-  const left = room.height - head.height - words.height - 4 * SECTION_GAP;
-  const lines = blank.filter(({ layer }) => PLANNED.has(layer));
-  const figure =
-    tiled && left > 30
-      ? [captioned(pagesInPlan(tiling), plan(tiling, lines, { width: room.width, height: left }), measure)]
-      : [];
-  return composed(
-    setting,
-    size,
-    { name: 'About these pages', place: '' },
-    stack(SECTION_GAP, head, ...figure, words),
+  const lines = key([blank, ...tiling.tiles.map(({ joins }) => joins)], column, measure);
+  const left = room.height - head.height - lines.height - 3 * SECTION_GAP;
+  const laid = (): Block =>
+    plan(
+      tiling,
+      blank.filter(({ layer }) => PLANNED.has(layer)),
+      { width: column, height: Math.min(left, column) },
+    );
+  const figure = tiled && left > 30 ? [captioned(pagesInPlan(tiling), laid(), measure)] : [];
+  return stack(
+    SECTION_GAP,
+    head,
+    beside(
+      { x: 0, block: stack(SECTION_GAP, ...figure, lines) },
+      { x: column + COLUMN_GAP, block: notes(tiled, column, measure) },
+    ),
   );
 }
 

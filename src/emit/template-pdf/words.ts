@@ -3,8 +3,10 @@ import { sameLength } from '../../measure/slack.js';
 import type { Size } from '../../recipe/recipe.js';
 import type { Job } from '../emitter.js';
 
-export const CHECK_WORDS =
-  'Print at 100 % (true size, nothing fitted to the page). Measure both bars and the square before you cut: if they are off, so is everything.';
+export const CHECK_WORDS = {
+  first: 'Print at 100 %, nothing fitted to the page.',
+  then: 'Measure both bars and the square before you cut: if they are off, so is everything.',
+};
 
 export const FACE_WORDS = 'It shows the inside of the paper: lay the show side down.';
 
@@ -12,11 +14,11 @@ export const CARE_WORDS =
   'A sharp blade, a cutting mat and a metal safety ruler; several light strokes, the other hand behind the blade, never in its line. The rules of your own workshop, school or country come first.';
 
 const TILED_STEPS = [
-  'Leave the page on the left or at the top lying. Cut each other page along the chain line on its left and at its top, lay it on its neighbour’s chain line, number on number, cross on cross, and tape it down.',
+  'Begin with the first page. Cut every other page along the chain lines on its left and at its top, lay it on the chain line of its neighbour so that crosses and numbers meet, and tape it down.',
 ];
 
 const STEPS = [
-  'Lay the template on the inside of the paper, its edges square to the grain. Prick the corners and the ends of the scores through, or lay a ruler from mark to mark.',
+  'Lay the template on the inside of the paper, an edge along the grain. Prick the corners and the ends of the scores through, or lay a ruler from mark to mark.',
   'Cut the blank and compare its two diagonals. Score every line on the face that the key says, before anything is folded.',
   'Cut notches and tips last, from the edge inwards, and stop at the crossing.',
 ];
