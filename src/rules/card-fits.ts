@@ -101,14 +101,15 @@ const bulges = ({ envelope, facts }: Subject): boolean => envelope.bulk.value - 
 /** A depth first where the bulk is at fault, or else more face. */
 function remedies(subject: Subject): readonly Remedy[] {
   const deeper = least('depth');
+  const stated = subject.envelope.face.origin.kind !== 'default';
   const larger = [
     leaveOut('sideMarks'),
     leaveOut('sealMark', 'bottomMark'),
     leaveOut('sideMarks', 'sealMark', 'bottomMark'),
-    wider(lacking),
-    leaveOut('ease'),
+    ...(stated ? [wider(lacking), leaveOut('face')] : []),
     least('ease'),
-    leaveOut('face'),
+    leaveOut('ease'),
+    wider(lacking),
     most('sideMarks'),
     most('sealMark'),
     most('bottomMark'),

@@ -10,8 +10,8 @@ export interface Reader {
   readonly read: (facts: Facts) => readonly (number | null)[];
   /** Statements that may bring it to the expected value. */
   readonly remedies: (expected: number, envelope: Envelope) => readonly Remedy[];
-  /** What is missing where it is unknown. */
-  readonly missing?: (subject: Subject) => string;
+  /** Why it may be unknown, and what to state then. */
+  readonly missing?: (subject: Subject) => { readonly why: string; readonly advice: string };
   /** Rules whose finding says the same. */
   readonly saidBy: readonly string[];
 }
@@ -26,8 +26,10 @@ const length = (read: Read, remedies: Remedies = none, saidBy: readonly string[]
   saidBy,
 });
 
-const flat = ({ envelope }: Subject): string =>
-  `${envelope.name} is flat: state a \`depth\`, or take this \`expect\` out`;
+const flat = ({ envelope }: Subject) => ({
+  why: `${envelope.name} is flat: only a box has it`,
+  advice: 'state a `depth`, or take this `expect` out',
+});
 
 /** First or second score of a flap. */
 const score =
@@ -199,7 +201,12 @@ export const EXPECT_READERS: ReadonlyMap<string, Reader> = new Map<string, Reade
   ['tape-length', length(({ tapeLength }) => tapeLength)],
 ]);
 
-const missingOfPaper = ({ envelope }: Subject, property: string): string =>
-  envelope.paper.value
-    ? `state \`${property}\` in paper ${envelope.paper.value.name}`
-    : `state a \`paper\` that has a \`${property}\``;
+const missingOfPaper = ({ envelope }: Subject, property: string) => {
+  const paper = envelope.paper.value;
+  return paper
+    ? {
+        why: `paper ${paper.name} states no \`${property}\``,
+        advice: `state \`${property}\` in paper ${paper.name}`,
+      }
+    : { why: `${envelope.name} has no paper`, advice: `state a \`paper\` that has a \`${property}\`` };
+};

@@ -4,7 +4,7 @@ import { printShort } from '../measure/number.js';
 import { NEARLY } from '../measure/slack.js';
 import { EXPECT_NAMES, type ExpectDimension } from '../recipe/expect-names.js';
 import type { Envelope, Expectation } from '../recipe/recipe.js';
-import { EXPECT_READERS } from './expect-readers.js';
+import { EXPECT_READERS, type Reader } from './expect-readers.js';
 import type { Remedy } from './remedy.js';
 import type { Finding, Rule, Subject } from './rule.js';
 import { exact, read, readApart, readArea, writeLength } from './words.js';
@@ -25,7 +25,7 @@ function check(subject: Subject, found: ReadonlySet<string>): readonly Finding[]
     const reader = EXPECT_READERS.get(expected.name);
     if (!reader || reader.saidBy.some((name) => found.has(name))) return [];
     const values = reader.read(subject.facts);
-    if (values.includes(null)) return [unknown(subject, expected, reader.missing?.(subject) ?? '')];
+    if (values.includes(null)) return [unknown(subject, expected, reader.missing?.(subject))];
     const wrong = values.find((value) => value !== null && !holds(subject.envelope, expected, value));
     return wrong === undefined || wrong === null
       ? []
@@ -34,6 +34,7 @@ function check(subject: Subject, found: ReadonlySet<string>): readonly Finding[]
 }
 
 type Compare = Expectation['compare'];
+type Missing = ReturnType<NonNullable<Reader['missing']>>;
 
 const COMPARE: Readonly<Record<Compare, (made: number, expected: number, slack: number) => boolean>> = {
   '=': (made, expected, slack) => Math.abs(made - expected) <= slack + NEARLY,
@@ -58,14 +59,14 @@ const slack = ({ step }: Envelope, { name, tolerance }: Expectation): number =>
 const holds = (envelope: Envelope, expected: Expectation, made: number): boolean =>
   COMPARE[expected.compare](made, expected.value, slack(envelope, expected));
 
-function unknown({ envelope }: Subject, expected: Expectation, advice: string): Finding {
+function unknown({ envelope }: Subject, expected: Expectation, missing: Missing | undefined): Finding {
   return {
     problem,
     about: aboutOf(expected),
     message: `the \`${expected.name}\` of ${envelope.name} is expected, but cannot be known`,
     ...placeOf(envelope, expected),
     remedies: [],
-    advice,
+    ...missing,
   };
 }
 

@@ -1,7 +1,7 @@
 import type { Problem } from '../diagnostics/problem.js';
 import { isShort, type Margin } from './margin.js';
 import { place } from './place.js';
-import { least, leaveOut, most } from './remedy.js';
+import { least, leaveOut, most, mostCut } from './remedy.js';
 import type { Finding, Rule, Subject } from './rule.js';
 import { becauseOfTape, tapeNeeds } from './tape.js';
 import { exact } from './words.js';
@@ -23,6 +23,8 @@ export const closureMargin: Margin = {
   because: becauseOfTape,
   blame: () => ['blank', 'seam', 'flap', 'bottom', 'sealMark', 'bottomMark', 'shift', 'tape'],
   remedies: () => [
+    mostCut('flap'),
+    mostCut('bottom'),
     leaveOut('blank'),
     least('blank'),
     leaveOut('sealMark', 'bottomMark'),
@@ -32,6 +34,7 @@ export const closureMargin: Margin = {
     leaveOut('flap', 'bottom', 'sides'),
     leaveOut('seam'),
     most('tape'),
+    least('ease'),
   ],
 };
 

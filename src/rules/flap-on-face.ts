@@ -5,7 +5,7 @@ import { isShort, type Margin } from './margin.js';
 import { place, type Property } from './place.js';
 import { leastCut, leaveOut } from './remedy.js';
 import type { Finding, Rule, Subject } from './rule.js';
-import { exact, read } from './words.js';
+import { exact } from './words.js';
 import { NEARLY } from '../measure/slack.js';
 
 const problem: Problem = {
@@ -18,7 +18,7 @@ const problem: Problem = {
 
 /** What is left between the tip of the flap that reaches furthest and the fold opposite. */
 export const stopMargin: Margin = {
-  name: 'the stop of a tip before the fold opposite',
+  name: 'the way from a tip to the fold opposite',
   made: ({ facts }) => facts.flapStop,
   worst: ({ facts }) => facts.worst.flapStop,
   limit: () => 0,
@@ -37,7 +37,7 @@ function check(subject: Subject): readonly Finding[] {
     const flap = [...flaps].sort((a, b) => stop(subject, a) - stop(subject, b))[0] as FlapName;
     const past = -stop(subject, flap);
     if (past <= NEARLY) return [];
-    const across = across_(subject, flap);
+    const across = acrossFrom(subject, flap);
     return [
       {
         problem,
@@ -45,18 +45,18 @@ function check(subject: Subject): readonly Finding[] {
         message: `the ${name} of ${envelope.name} would reach past the fold opposite`,
         ...place(envelope, blame(flap)),
         label: `${exact(envelope, past)} too long`,
-        why: `${exact(envelope, facts.flaps[flap].height)} high on a face ${exact(envelope, across)} across (${read(envelope, facts.face.width)} wide, ${read(envelope, facts.face.height)} high)`,
+        why: `the flap is ${exact(envelope, facts.flaps[flap].height)} high, and the fold opposite lies ${exact(envelope, across)} away`,
         remedies: remedies(flap),
       },
     ];
   });
 }
 
-const across_ = ({ facts }: Subject, flap: FlapName): number =>
+const acrossFrom = ({ facts }: Subject, flap: FlapName): number =>
   flap === 'left' || flap === 'right' ? facts.face.width : facts.face.height;
 
 const stop = (subject: Subject, flap: FlapName): number =>
-  across_(subject, flap) - subject.facts.flaps[flap].height;
+  acrossFrom(subject, flap) - subject.facts.flaps[flap].height;
 
 const furthest = (subject: Subject): FlapName =>
   [...FLAP_NAMES].sort((a, b) => stop(subject, a) - stop(subject, b))[0] as FlapName;

@@ -11,7 +11,7 @@ import { SHAPED_FLAPS } from './flaps-named.js';
 import { folded } from './folded.js';
 import { isShort } from './margin.js';
 import { place } from './place.js';
-import { leaveOut, mostCut, type ShapedFlap } from './remedy.js';
+import { leaveOut, mostCut, mostRadius, type ShapedFlap } from './remedy.js';
 import type { Finding, Rule, Subject } from './rule.js';
 import { lengthMargin } from './seam-holds.js';
 import { exact } from './words.js';
@@ -42,7 +42,7 @@ function check(subject: Subject): readonly Finding[] {
         ...place(envelope, [property]),
         label: wrong.label,
         why: wrong.why,
-        remedies: [mostCut(property), leaveOut(property)],
+        remedies: [mostRadius(property), mostCut(property), leaveOut(property)],
       },
     ];
   });

@@ -1,7 +1,7 @@
 import type { Problem } from '../diagnostics/problem.js';
 import { bounds } from '../plane/polygon.js';
 import { place, type Property } from './place.js';
-import { least, leaveOut, mostCut, write } from './remedy.js';
+import { least, leaveOut, mostCut, mostRadius, write } from './remedy.js';
 import type { Finding, Rule, Subject } from './rule.js';
 import { exact, readArea } from './words.js';
 
@@ -16,11 +16,13 @@ const problem: Problem = {
 /** Bare patches smaller than this together are noise, in mm². */
 const BARE_SLACK = 0.01;
 
-const BLAME: readonly Property[] = ['flap', 'bottom', 'sides', 'corners', 'seam', 'blank'];
+const SHAPED = ['flap', 'bottom', 'sides'] as const;
+
+const BLAME: readonly Property[] = [...SHAPED, 'corners', 'seam', 'blank'];
 
 export const fullCoverage: Rule = {
   problem,
-  quietAfter: ['square-blank', 'creases-cross', 'flap-shape'],
+  quietAfter: ['square-blank', 'creases-cross', 'flap-shape', 'seam-holds'],
   check,
 };
 
@@ -39,9 +41,7 @@ function check({ envelope, folding, facts }: Subject): readonly Finding[] {
       label: `${readArea(envelope, bareArea)} stay bare`,
       why: `what is bare lies within a stretch ${patch}; nothing may be bare`,
       remedies: [
-        mostCut('flap'),
-        mostCut('bottom'),
-        mostCut('sides'),
+        ...SHAPED.flatMap((property) => [mostCut(property), mostRadius(property), leaveOut(property)]),
         leaveOut('flap', 'bottom', 'sides'),
         leaveOut('blank'),
         least('seam'),

@@ -10,9 +10,9 @@ import { flapCloses } from './flap-closes.js';
 import { flapOnFace } from './flap-on-face.js';
 import { flapShape } from './flap-shape.js';
 import { fullCoverage } from './full-coverage.js';
-import { mend } from './mend.js';
+import { type Look, mend } from './mend.js';
 import { oppositeScores } from './opposite-scores.js';
-import type { Finding, Rule, Subject } from './rule.js';
+import type { Rule } from './rule.js';
 import { seamHolds } from './seam-holds.js';
 import { sheetHoldsBlank } from './sheet-holds-blank.js';
 import { squareBlank } from './square-blank.js';
@@ -26,9 +26,9 @@ export const RULES: readonly Rule[] = [
   boxCorners,
   flapOnFace,
   flapShape,
+  seamHolds,
   fullCoverage,
   flapCloses,
-  seamHolds,
   cardFits,
   sheetHoldsBlank,
   tight,
@@ -38,16 +38,15 @@ export const RULES: readonly Rule[] = [
 /** What there is to say about a folded envelope, rule by rule, each finding with a remedy that was tried on it. */
 export function check(envelope: Envelope, folding: Folding, facts: Facts): readonly Diagnostic[] {
   const subject = { envelope, folding, facts };
-  return look(subject).map((finding) => mend(finding, subject, look));
+  return look(subject, 'said').map((finding) => mend(finding, subject, look));
 }
 
-/** What the rules find, in their order, each mistake once. */
-function look(subject: Subject): readonly Finding[] {
+const look: Look = (subject, which) => {
   const found = new Set<string>();
   return RULES.flatMap((rule) => {
     if (rule.quietAfter.some((name) => found.has(name))) return [];
     const findings = rule.check(subject, found);
-    if (findings.length > 0) found.add(rule.problem.name);
+    if (findings.length > 0 && which === 'said') found.add(rule.problem.name);
     return findings;
   });
-}
+};

@@ -17,8 +17,8 @@ export interface Guarded {
 /** Every margin that a hand's inaccuracy eats into, by the rule that reports it once it is used up as made. */
 export const MARGINS: readonly Guarded[] = [
   { rule: seamHolds, margins: [overlapMargin, lengthMargin], sharedWith: [] },
-  { rule: creasesCross, margins: [crossingMargin], sharedWith: ['seam-holds'] },
-  { rule: flapOnFace, margins: [stopMargin], sharedWith: [] },
   { rule: flapCloses, margins: [closureMargin], sharedWith: [] },
+  { rule: creasesCross, margins: [crossingMargin], sharedWith: ['seam-holds', 'flap-closes'] },
+  { rule: flapOnFace, margins: [stopMargin], sharedWith: [] },
   { rule: cardFits, margins: roomMargins, sharedWith: [] },
 ];

@@ -6,8 +6,8 @@ import type { Offer } from './offer.js';
 import type { Trial } from './remedy.js';
 import type { Finding, Subject } from './rule.js';
 
-/** What all rules find in an envelope. */
-type Look = (subject: Subject) => readonly Finding[];
+/** What the rules find in an envelope: what is said of it, each mistake once, or all that there is. */
+export type Look = (subject: Subject, which: 'said' | 'all') => readonly Finding[];
 
 /** How many remedies a finding offers. */
 const OFFERS = 2;
@@ -21,16 +21,25 @@ export function mend(finding: Finding, subject: Subject, look: Look): Diagnostic
   return report(problem, { ...what, ...(help ? { help } : {}), ...(fix ? { fix } : {}) });
 }
 
-/** Remedies after which nothing new is found; where there are none, those after which no new error is. */
+/**
+ * Remedies after which nothing new is found; where there are none, those after which no new error is; where another
+ * mistake lay behind this one, those after which no error is but what lay there.
+ */
 function serving(finding: Finding, subject: Subject, look: Look): readonly Offer[] {
   if (finding.remedies.length === 0) return [];
-  const before = new Set(look(subject).map(identity));
-  const comes = (found: Finding): boolean => !before.has(identity(found));
+  const said = new Set(look(subject, 'said').map(identity));
+  const all = new Set(look(subject, 'all').map(identity));
   const stays = (found: Finding): boolean => identity(found) === identity(finding);
-  for (const matters of [isMoreThanNote, isError]) {
+  for (const { matters, before } of [
+    { matters: isMoreThanNote, before: said },
+    { matters: isError, before: said },
+    { matters: isError, before: all },
+  ]) {
     const attempt = (statements: Statements): Subject | null => {
       const after = folded(restate(subject.envelope, statements));
-      const hinders = look(after).some((found) => stays(found) || (matters(found) && comes(found)));
+      const hinders = look(after, 'said').some(
+        (found) => stays(found) || (matters(found) && !before.has(identity(found))),
+      );
       return hinders ? null : after;
     };
     const offers = firstFew(finding, { subject, attempt });

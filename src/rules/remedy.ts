@@ -1,5 +1,5 @@
 import { ceilToStep } from '../measure/ruler.js';
-import type { FlapShape, Size } from '../recipe/recipe.js';
+import type { Size } from '../recipe/recipe.js';
 import type { Statements } from '../recipe/restate.js';
 import { type Offer, offer } from './offer.js';
 import type { Subject } from './rule.js';
@@ -60,14 +60,11 @@ export const leastCut = (property: ShapedFlap): Remedy =>
     return { [property]: { kind: 'blunt', cut: floorToStep(cut, step) + steps * step, radius } };
   });
 
-/** A shaped tip, its radius or cut as much as still serves. */
-export const mostCut = (property: ShapedFlap): Remedy =>
-  fewest(({ envelope }, steps) => {
-    const step = envelope.step.value;
-    const shape = envelope[property].value;
-    const less = shape && smaller(shape, (length) => ceilToStep(length, step) - steps * step);
-    return less && { [property]: less };
-  });
+/** A blunt tip, cut as much as still serves. */
+export const mostCut = (property: ShapedFlap): Remedy => smaller(property, 'cut');
+
+/** A rounded tip, or one whose cut is rounded, with as large a radius as still serves. */
+export const mostRadius = (property: ShapedFlap): Remedy => smaller(property, 'radius');
 
 /** The face made larger where it is short, each side on the ruler, by as little as serves. */
 export const wider = (lacking: (subject: Subject) => Size): Remedy =>
@@ -154,13 +151,12 @@ function fewest(at: (subject: Subject, steps: number) => Statements | null): Rem
 
 const floorToStep = (length: number, step: number): number => -ceilToStep(-length, step);
 
-/** The same shape with less taken off, or null where nothing would be. */
-function smaller(shape: FlapShape, less: (length: number) => number): FlapShape | null {
-  if (shape.kind === 'pointed') return null;
-  if (shape.kind === 'rounded') {
-    const radius = less(shape.radius);
-    return radius > 0 ? { ...shape, radius } : null;
-  }
-  const cut = less(shape.cut);
-  return cut > 0 ? { ...shape, cut } : null;
-}
+/** A stated shape with one of its lengths made smaller, on the ruler, by as little as serves. */
+const smaller = (property: ShapedFlap, which: 'cut' | 'radius'): Remedy =>
+  fewest(({ envelope }, steps) => {
+    const step = envelope.step.value;
+    const shape = envelope[property].value;
+    const now = shape && which in shape ? (shape as { readonly [key in typeof which]: number })[which] : 0;
+    const length = ceilToStep(now, step) - steps * step;
+    return length > 0 ? { [property]: { ...shape, [which]: length } } : null;
+  });

@@ -7,4 +7,4 @@ export const tapeNeeds = ({ envelope }: Subject): number => envelope.tape.value 
 
 /** The same in words. */
 export const becauseOfTape = (subject: Subject): string =>
-  `tape of ${exact(subject.envelope, subject.envelope.tape.value)} needs ${exact(subject.envelope, tapeNeeds(subject))} (its width and ${exact(subject.envelope, TAPE_CLEARANCE / 2)} on either side)`;
+  `tape of ${exact(subject.envelope, subject.envelope.tape.value)} needs ${exact(subject.envelope, tapeNeeds(subject))} (its width and about ${TAPE_CLEARANCE / 2} mm on either side)`;

@@ -43,7 +43,7 @@ function finding(about: string, margin: Margin, subject: Subject): Finding {
   return {
     problem,
     about,
-    message: `${margin.name} of ${envelope.name} is enough as made, but not if every cut and mark is ${off} off`,
+    message: `in ${envelope.name}, ${margin.name} is enough as made, but not if every cut and mark is ${off} off`,
     ...place(envelope, margin.blame(subject)),
     label: `${made}, in the worst case ${worst}`,
     why: `${made} as made, ${worst} in the worst case; ${margin.because(subject)}`,

@@ -1,15 +1,22 @@
 import { printShort } from '../measure/number.js';
 import { exactLength, readLength } from '../measure/ruler.js';
 import { sameLength } from '../measure/slack.js';
-import { MM_PER } from '../measure/unit.js';
+import { MM_PER, type Units } from '../measure/unit.js';
 import type { CornerTreatment, Envelope, FlapShape, Size } from '../recipe/recipe.js';
 
 /** A length off the envelope's ruler, as its author reads it: `11 1/4 in`. */
 export const read = ({ units, step }: Envelope, mm: number): string =>
   readLength(mm, { units, step: step.value });
 
-/** A margin or a difference, in decimals: `0.65 in`. */
-export const exact = ({ units }: Envelope, mm: number): string => exactLength(mm, units);
+/** A margin or a difference: a graduation of an inch ruler as it is read (`1/16 in`), all else in decimals (`0.65 in`). */
+export const exact = (envelope: Envelope, mm: number): string =>
+  envelope.units === 'in' && liesOn(mm, GRADUATION.in) ? read(envelope, mm) : exactLength(mm, envelope.units);
+
+/** The finest graduation that a length is read at as it stands, in mm. */
+const GRADUATION: Readonly<Record<Units, number>> = { mm: 0.01, cm: 0.01, in: MM_PER.in / 64 };
+
+const liesOn = (mm: number, graduation: number): boolean =>
+  sameLength(mm, Math.round(mm / graduation) * graduation);
 
 /** Two lengths, told apart: off the ruler if it can tell them apart, otherwise in decimals. */
 export function readApart(envelope: Envelope, one: number, other: number): readonly [string, string] {
@@ -27,14 +34,16 @@ export const readArea = ({ units }: Envelope, mm2: number): string =>
 
 /** A length as a recipe writes it: off the ruler, or in mm where the ruler's step has no reading in the units. */
 export function writeLength(envelope: Envelope, mm: number): string {
-  const graduation = envelope.units === 'in' ? MM_PER.in / 64 : 0.01;
-  const liesOn = sameLength(mm, Math.round(mm / graduation) * graduation);
-  return liesOn ? read(envelope, mm) : `${printShort(mm, 4)} mm`;
+  return liesOn(mm, GRADUATION[envelope.units]) ? read(envelope, mm) : `${printShort(mm, 4)} mm`;
 }
 
-/** A size as a recipe writes it; a square blank by its side alone. */
-export const writeSize = (envelope: Envelope, { width, height }: Size): string =>
-  `${writeLength(envelope, width)} x ${writeLength(envelope, height)}`;
+/** A size as a recipe writes it; the unit is written once where it is one. */
+export function writeSize(envelope: Envelope, { width, height }: Size): string {
+  const [first, second] = [writeLength(envelope, width), writeLength(envelope, height)];
+  return `${unitOf(first) === unitOf(second) ? first.replace(/ [a-z]+$/, '') : first} x ${second}`;
+}
+
+const unitOf = (length: string): string => length.replace(/^.* /, '');
 
 /** A flap's shape as a recipe writes it. */
 export function writeShape(envelope: Envelope, shape: FlapShape): string {
