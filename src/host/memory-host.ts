@@ -47,7 +47,10 @@ export function memoryHost(memory: Memory = {}): MemoryHost {
     realPath: (path) => (kind(place(path)) === 'missing' ? null : place(path)),
     read: (path, most) => limited(files.get(place(path)), most),
     readInput: async (most) => limited(bytesOf(memory.input ?? ''), most),
-    list: (folder) => ({ kind: 'entries', entries: entriesOf(place(folder), [...files.keys(), ...folders], kind) }),
+    list: (folder) => ({
+      kind: 'entries',
+      entries: entriesOf(place(folder), [...files.keys(), ...folders], kind),
+    }),
     write: (folder, written) => {
       if (memory.unwritable !== undefined) {
         return { kind: 'unwritable', path: folder, reason: memory.unwritable };

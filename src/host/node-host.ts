@@ -57,7 +57,12 @@ function read(path: string, most: number): Read {
   }
 }
 
-const NO_FILE = { file: 'a file', folder: 'a folder', other: 'a device or a pipe', missing: 'nothing' } as const;
+const NO_FILE = {
+  file: 'a file',
+  folder: 'a folder',
+  other: 'a device or a pipe',
+  missing: 'nothing',
+} as const;
 
 const tooLarge = (most: number): Read => ({
   kind: 'unreadable',

@@ -1,19 +1,21 @@
-import { writeSync } from 'node:fs';
-import { isatty } from 'node:tty';
+import { fstatSync, writeSync } from 'node:fs';
 import type { Outlet } from './host.js';
 
 /** A standard stream, written at once: what is said is out before the process ends, and in order with the other one. */
 export function outlet(descriptor: 1 | 2): Outlet {
   let open = true;
+  const isTerminal = (): boolean => fstatSync(descriptor).isCharacterDevice() && stream(descriptor).isTTY;
   return {
     write: (text) => {
       open = open && writeAll(descriptor, Buffer.from(text));
     },
-    isTerminal: () => isatty(descriptor),
-    columns: () =>
-      isatty(descriptor) ? (descriptor === 1 ? process.stdout : process.stderr).columns : null,
+    isTerminal,
+    columns: () => (isTerminal() ? stream(descriptor).columns : null),
   };
 }
+
+/** Loads what Node needs for streams: only asked for where it may be a terminal, as a start without it is quicker. */
+const stream = (descriptor: 1 | 2) => (descriptor === 1 ? process.stdout : process.stderr);
 
 /** Whether anybody still reads it. */
 function writeAll(descriptor: number, bytes: Buffer): boolean {

@@ -10,7 +10,8 @@ const MOST_BYTES = 1_000_000;
 export const readText = (host: Host, path: string): TextRead => decoded(host.read(path, MOST_BYTES));
 
 /** Reads standard input, which must be UTF-8. */
-export const readInputText = async (host: Host): Promise<TextRead> => decoded(await host.readInput(MOST_BYTES));
+export const readInputText = async (host: Host): Promise<TextRead> =>
+  decoded(await host.readInput(MOST_BYTES));
 
 function decoded(read: Read): TextRead {
   if (read.kind === 'unreadable') return read;

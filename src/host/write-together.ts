@@ -16,7 +16,12 @@ export function writeTogether(folder: string, files: readonly NewFile[]): Writte
       at = join(folder, name);
       const place = placeOf(at);
       if (place === null) return undo(moves, at, 'something that is no file is in its place');
-      const move: Move = { place: place.path, beside: beside(place.path), before: place.before, moved: false };
+      const move: Move = {
+        place: place.path,
+        beside: beside(place.path),
+        before: place.before,
+        moved: false,
+      };
       moves.push(move);
       writeNew(move.beside, bytes);
     }

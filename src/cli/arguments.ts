@@ -1,0 +1,107 @@
+import { parseArgs } from 'node:util';
+import { nearest } from '../text/nearest.js';
+import { visible } from '../text/visible.js';
+import type { Command, Option } from './command.js';
+
+/** What a command was given. */
+export interface Arguments {
+  readonly operands: readonly string[];
+  /** The value of an option; null: not given. */
+  readonly value: (option: string) => string | null;
+  readonly has: (option: string) => boolean;
+}
+
+/** What is wrong with an argument, in a sentence without a full stop. */
+export interface Wrong {
+  readonly wrong: string;
+}
+
+/** Options that every command takes. */
+export const COMMON_OPTIONS: readonly Option[] = [
+  {
+    name: 'color',
+    value: 'WHEN',
+    choices: ['auto', 'always', 'never'],
+    meaning: 'colour: on a terminal (auto, unless NO_COLOR is set), always or never',
+  },
+  { name: 'help', value: null, meaning: 'this help' },
+];
+
+/** Reads the arguments that follow a command's name. */
+export function readArguments(command: Command, argv: readonly string[]): Arguments | Wrong {
+  const options = [...command.options, ...COMMON_OPTIONS];
+  const values = new Map<string, string | null>();
+  const operands: string[] = [];
+  for (const token of tokensOf(argv, options)) {
+    if (token.kind === 'positional') operands.push(token.value);
+    if (token.kind !== 'option') continue;
+    const option = options.find(({ name }) => name === token.name);
+    if (option === undefined) return unknownOption(command, token.rawName, options);
+    const value = token.value ?? null;
+    const wrong = values.has(option.name)
+      ? `\`--${option.name}\` is given twice`
+      : wrongValue(option, value, token.inlineValue === true);
+    if (wrong !== null) return { wrong };
+    values.set(option.name, value);
+  }
+  const wrong = values.has('help') ? null : wrongNumber(command, operands);
+  if (wrong !== null) return { wrong };
+  return { operands, value: (option) => values.get(option) ?? null, has: (option) => values.has(option) };
+}
+
+const tokensOf = (argv: readonly string[], options: readonly Option[]) =>
+  parseArgs({
+    args: [...argv],
+    strict: false,
+    allowPositionals: true,
+    tokens: true,
+    options: Object.fromEntries(
+      options.map(({ name, value }) => [
+        name,
+        { type: value === null ? 'boolean' : 'string', ...(name === 'help' ? { short: 'h' } : {}) },
+      ]),
+    ),
+  }).tokens;
+
+function unknownOption({ name }: Command, written: string, options: readonly Option[]): Wrong {
+  const near = nearest(
+    written.replace(/^-+/, ''),
+    options.map((option) => option.name),
+  )[0];
+  const hint = near === undefined ? '' : `; did you mean \`--${near}\`?`;
+  return { wrong: `\`${name}\` has no option \`${visible(written)}\`${hint}` };
+}
+
+function wrongValue(
+  { name, value: wanted, choices }: Option,
+  value: string | null,
+  inline: boolean,
+): string | null {
+  if (wanted === null) return value === null ? null : `\`--${name}\` takes no value`;
+  const example = `\`--${name} ${wanted}\``;
+  if (value === null || value === '') return `\`--${name}\` wants a value: ${example}`;
+  if (!inline && value.startsWith('-') && value !== '-') {
+    return `\`--${name}\` wants a value: ${example}, but \`${visible(value)}\` follows`;
+  }
+  if (choices === undefined || choices.includes(value)) return null;
+  const near = nearest(value, choices)[0];
+  const hint = near === undefined ? '' : `; did you mean \`${near}\`?`;
+  return `\`--${name}\` is ${listed(choices)}, not \`${visible(value)}\`${hint}`;
+}
+
+/** `a`, `b` or `c` */
+const listed = (words: readonly string[]): string =>
+  words
+    .map((word) => `\`${word}\``)
+    .join(', ')
+    .replace(/, (?=[^,]*$)/, ' or ');
+
+function wrongNumber(
+  { name, operands: wanted, takes, example }: Command,
+  operands: readonly string[],
+): string | null {
+  const [fewest, most] = takes;
+  if (operands.length < fewest) return `\`${name}\` wants ${wanted}, as in \`${example}\``;
+  if (operands.length <= most) return null;
+  return `\`${name}\` does not know what to do with \`${visible(operands[most] as string)}\``;
+}

@@ -1,0 +1,49 @@
+import { renderJson } from '../../diagnostics/render-json.js';
+import { renderLine } from '../../diagnostics/render-line.js';
+import { type Palette, renderText } from '../../diagnostics/render-text.js';
+import { paletteFor } from '../palette.js';
+import { type Command, worst } from '../command.js';
+import { codeOf, type Compiled, compileInputs, STRICT } from '../compile-inputs.js';
+import { counted } from '../words.js';
+
+export const check: Command = {
+  name: 'check',
+  operands: '[PATH…]',
+  takes: [0, Infinity],
+  summary: 'say whether the envelopes will work, and what would mend them',
+  details: `Checks every envelope in the files given (or in the working folder), and every expect
+that they state. Ends with 0 when nothing is wrong, 1 when an error is found, 2 when
+a file cannot be read.`,
+  example: 'plica check specs --strict',
+  options: [
+    {
+      name: 'format',
+      value: 'FORMAT',
+      choices: ['text', 'line', 'json'],
+      meaning: 'for people, a line for each finding, or for programs',
+    },
+    STRICT,
+  ],
+  run: async (given, host) => {
+    const compiled = await compileInputs(given, host);
+    const render = RENDERERS[given.value('format') ?? 'text'] as Renderer;
+    host.out.write(render(compiled, (await paletteFor(host.out, host, given)) ?? undefined));
+    return worst(compiled.code, codeOf(compiled.diagnostics, given));
+  },
+};
+
+type Renderer = (compiled: Compiled, palette: Palette | undefined) => string;
+
+const RENDERERS: Readonly<Record<string, Renderer>> = {
+  text: (compiled, palette) =>
+    compiled.diagnostics.length > 0 ? renderText(compiled.diagnostics, palette) : nothingWrong(compiled),
+  line: ({ diagnostics }) => renderLine(diagnostics),
+  json: ({ diagnostics }) => renderJson(diagnostics),
+};
+
+function nothingWrong({ files, recipes }: Compiled): string {
+  if (files === 0) return '';
+  if (recipes.length === 0)
+    return `nothing wrong in ${counted(files, 'file')}, but no envelope in it either\n`;
+  return `nothing wrong in ${counted(recipes.length, 'envelope')} of ${counted(files, 'file')}\n`;
+}

@@ -1,0 +1,7 @@
+import type { Command } from '../command.js';
+import { build } from './build.js';
+import { check } from './check.js';
+import { show } from './show.js';
+
+/** Every command, in the order of the help. */
+export const COMMANDS: readonly Command[] = [check, show, build];

@@ -1,0 +1,71 @@
+import { type Compilation, type CompiledRecipe, compile } from '../compile.js';
+import type { Diagnostic } from '../diagnostics/diagnostic.js';
+import type { Host } from '../host/host.js';
+import { reader } from '../host/reader.js';
+import { nearest } from '../text/nearest.js';
+import { visible } from '../text/visible.js';
+import type { Arguments } from './arguments.js';
+import { complain, type ExitCode } from './command.js';
+import { readInputs } from './inputs.js';
+import type { Option } from './command.js';
+
+/** What the files given to a command come to. */
+export interface Compiled extends Compilation {
+  /** How many files could be read. */
+  readonly files: number;
+  /** 2 where a path could not be read, which has been said. */
+  readonly code: ExitCode;
+}
+
+/** Reads and compiles the files given to a command. */
+export async function compileInputs(given: Arguments, host: Host): Promise<Compiled> {
+  const { files, troubles } = await readInputs(host, given.operands);
+  for (const trouble of troubles) complain(host, trouble);
+  const inputs = files.map(({ input }) => input);
+  return { ...compile(inputs, reader(host, files)), files: files.length, code: troubles.length > 0 ? 2 : 0 };
+}
+
+/** What a command works on: some of the envelopes, and what there is to say about them and about the files. */
+export interface Chosen {
+  readonly recipes: readonly CompiledRecipe[];
+  /** Findings that belong to none of the envelopes that compiled. */
+  readonly others: readonly Diagnostic[];
+  readonly code: ExitCode;
+}
+
+export const ONLY: Option = { name: 'only', value: 'NAME', meaning: 'this envelope alone' };
+
+/** The envelopes that a command is to work on: all, or the one that `--only` names. That there is none is said here. */
+export function choose(given: Arguments, host: Host, compiled: Compiled): Chosen {
+  const only = given.value('only');
+  const recipes = compiled.recipes.filter(({ envelope }) => only === null || envelope.name === only);
+  const owned = new Set(compiled.recipes.flatMap(({ diagnostics }) => diagnostics));
+  const others = compiled.diagnostics.filter((found) => !owned.has(found));
+  if (recipes.length > 0 || compiled.files === 0) return { recipes, others, code: compiled.code };
+  if (hasErrors(others)) {
+    if (only !== null) complain(host, `\`${visible(only)}\` is not among the envelopes that could be read`);
+    return { recipes, others, code: compiled.code };
+  }
+  complain(host, only === null ? 'there is no envelope in what was given' : noSuch(only, compiled.recipes));
+  return { recipes, others, code: 2 };
+}
+
+function noSuch(only: string, recipes: readonly CompiledRecipe[]): string {
+  const near = nearest(
+    only,
+    recipes.map(({ envelope }) => envelope.name),
+  );
+  const hint = near.length === 0 ? '' : `; did you mean ${near.map((name) => `\`${name}\``).join(' or ')}?`;
+  return `there is no envelope \`${visible(only)}\` in what was given${hint}`;
+}
+
+export const hasErrors = (diagnostics: readonly Diagnostic[]): boolean =>
+  diagnostics.some(({ severity }) => severity === 'error');
+
+/** The exit code that findings call for. With `--strict`, warnings count as errors; notes never do. */
+export const codeOf = (diagnostics: readonly Diagnostic[], given: Arguments): ExitCode =>
+  diagnostics.some(({ severity }) => severity === 'error' || (severity === 'warning' && given.has('strict')))
+    ? 1
+    : 0;
+
+export const STRICT: Option = { name: 'strict', value: null, meaning: 'warnings count as errors' };

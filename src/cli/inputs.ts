@@ -1,0 +1,75 @@
+import { dirname, join, normalize } from 'node:path';
+import { findRecipes } from '../host/find-recipes.js';
+import type { Host } from '../host/host.js';
+import { projectRoot } from '../host/project-root.js';
+import { readInputText, readText, type TextRead } from '../host/read-text.js';
+import { type PlacedFile, shown } from '../host/reader.js';
+import { source } from '../text/source.js';
+import { visible } from '../text/visible.js';
+
+/** The files that a command is given, and what kept it from reading others. */
+export interface Inputs {
+  readonly files: readonly PlacedFile[];
+  /** Sentences that each name a path. */
+  readonly troubles: readonly string[];
+}
+
+/** Reads files, the recipes of folders, and for `-` standard input; each file once. No path: the working folder. */
+export async function readInputs(host: Host, paths: readonly string[]): Promise<Inputs> {
+  const files = new Map<string, PlacedFile>();
+  const troubles: string[] = [];
+  for (const path of paths.length === 0 ? ['.'] : paths) {
+    const { places, troubles: met } = path === '-' ? INPUT : placesOf(host, path);
+    troubles.push(...met);
+    for (const place of places) {
+      const id = realPlace(host, place);
+      if (files.has(id)) continue;
+      const read = place === INPUT_PLACE ? await readInputText(host) : readText(host, place);
+      if (read.kind === 'unreadable') troubles.push(trouble(place, read.reason));
+      else files.set(id, placed(host, path, place, id, read));
+    }
+  }
+  return { files: [...files.values()], troubles };
+}
+
+const INPUT_PLACE = '<stdin>';
+const INPUT: Places = { places: [INPUT_PLACE], troubles: [] };
+
+interface Places {
+  readonly places: readonly string[];
+  readonly troubles: readonly string[];
+}
+
+function placesOf(host: Host, path: string): Places {
+  if (host.kind(path) === 'missing') return { places: [], troubles: [trouble(path, NOTHING)] };
+  if (host.kind(path) !== 'folder') return { places: [path], troubles: [] };
+  const { files, unreadable } = findRecipes(host, path);
+  const troubles = unreadable.map((folder) => trouble(folder.path, folder.reason));
+  if (files.length === 0 && troubles.length === 0) troubles.push(trouble(path, NO_RECIPES));
+  return { places: files, troubles };
+}
+
+const NOTHING = 'there is no such file or folder';
+const NO_RECIPES = 'there are no recipes (*.plica) in this folder';
+
+const trouble = (path: string, reason: string): string => `${visible(shown(path))}: ${reason}`;
+
+/** The real path of a file; standard input stands in the working folder. */
+const realPlace = (host: Host, place: string): string =>
+  place === INPUT_PLACE ? join(host.realPath('.') ?? host.cwd, place) : (host.realPath(place) ?? place);
+
+/** A file's root is looked for from where it really is; failing that it is the folder that was given. */
+function placed(
+  host: Host,
+  given: string,
+  place: string,
+  id: string,
+  { text }: TextRead & { kind: 'text' },
+): PlacedFile {
+  const folder = dirname(id);
+  const otherwise = host.kind(given) === 'folder' ? (host.realPath(given) ?? folder) : folder;
+  return {
+    input: { id, source: source(shown(normalize(place)), text) },
+    root: projectRoot(host, folder, otherwise),
+  };
+}

@@ -1,0 +1,21 @@
+import { nodeHost } from '../host/node-host.js';
+import { complain } from './command.js';
+import { run } from './run.js';
+
+export { nodeHost, run };
+
+/** Runs plica as this process: the only place that gives it an exit code. */
+export async function main(): Promise<void> {
+  const host = nodeHost();
+  try {
+    process.exitCode = await run(process.argv.slice(2), host);
+  } catch (error) {
+    const bug = error instanceof Error ? error : new Error(String(error));
+    complain(host, `something went wrong that is no fault of your recipe: ${bug.message}\n${HOW_TO_REPORT}`);
+    if (host.env['PLICA_DEBUG']) host.err.write(`${bug.stack}\n`);
+    process.exitCode = 2;
+  }
+}
+
+const HOW_TO_REPORT = `Please report it: run the same command again with PLICA_DEBUG=1 in the environment, and send what
+it prints, with the recipe, to whoever looks after your copy of plica.`;

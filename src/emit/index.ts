@@ -1,0 +1,6 @@
+import { cutSheetPdf } from './cut-sheet/cut-sheet-pdf.js';
+import type { Emitter } from './emitter.js';
+import { template } from './template-pdf/template-pdf.js';
+
+/** Every kind of file that a build writes, in the order in which they are named. */
+export const EMITTERS: readonly Emitter[] = [cutSheetPdf, template];

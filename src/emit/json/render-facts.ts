@@ -1,0 +1,38 @@
+/*
+ * emit/json/: every figure of some envelopes as one JSON text, for other programs; facts.schema.json says what it holds.
+ * In: compiled recipes. Out: text that ends in a line end. Fields are added over time, never renamed.
+ * Refuses to know: which of the figures anybody needs.
+ */
+import type { Diagnostic } from '../../diagnostics/diagnostic.js';
+import { position } from '../../text/source.js';
+import type { Job } from '../emitter.js';
+
+/** Lengths mm, areas mm², masses g, all as made, in full precision. What is unknown or does not apply is null. */
+export function renderFacts(jobs: readonly Job[]): string {
+  return `${JSON.stringify({ format: 'plica-facts', version: 1, recipes: jobs.map(recipe) }, null, 2)}\n`;
+}
+
+function recipe({ envelope, facts, diagnostics }: Job) {
+  const { source, start } = envelope.span;
+  return {
+    name: envelope.name,
+    title: envelope.title.value,
+    file: source.name,
+    line: position(source, start).line,
+    ...facts,
+    post: [],
+    findings: diagnostics.map(finding),
+  };
+}
+
+function finding({ problem, severity, message, why, help, primary: { span } }: Diagnostic) {
+  return {
+    rule: problem.name,
+    severity,
+    message,
+    why,
+    help,
+    file: span.source.name,
+    ...position(span.source, span.start),
+  };
+}

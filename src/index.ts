@@ -1,0 +1,19 @@
+/*
+ * The library's only door. `compile` reads sources and comes to envelopes with their facts and findings; the rest prints
+ * them. Nothing here touches a disk: what a recipe uses is read by the Reader that the caller hands in.
+ */
+export { parse } from '../grammar/parser.js';
+export { type Compilation, type CompiledRecipe, compile } from './compile.js';
+export type { Diagnostic, Label, Severity } from './diagnostics/diagnostic.js';
+export { renderJson } from './diagnostics/render-json.js';
+export { renderLine } from './diagnostics/render-line.js';
+export { renderText } from './diagnostics/render-text.js';
+export { renderCutSheetText } from './emit/cut-sheet/render-text.js';
+export { cutSheet } from './emit/cut-sheet/sheet.js';
+export type { EmitOptions, Emitter, Job, PageName } from './emit/emitter.js';
+export { EMITTERS } from './emit/index.js';
+export { renderFacts } from './emit/json/render-facts.js';
+export type { Facts } from './folding/facts.js';
+export type { Input, Reader, ReadResult } from './recipe/reader.js';
+export type { Envelope, Paper, Size } from './recipe/recipe.js';
+export { type Source, source } from './text/source.js';
