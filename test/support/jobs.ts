@@ -24,8 +24,13 @@ export function job(wishes: Wishes, { name, units, title, note, contents }: Word
     note: { ...made.note, value: note ?? [] },
     contents: { ...made.contents, value: contents ?? null },
   };
-  const folding = fold(worded);
-  return { envelope: worded, folding, facts: measure(worded, folding), diagnostics: [] };
+  return jobOf(worded);
+}
+
+/** An envelope folded and measured, without findings. */
+export function jobOf(envelope: Envelope): Job {
+  const folding = fold(envelope);
+  return { envelope, folding, facts: measure(envelope, folding), diagnostics: [] };
 }
 
 const INCH = 25.4;

@@ -22,7 +22,7 @@ const OTHER_WITHIN: Readonly<Record<string, number>> = { mm: 0.05, in: 0.005 * 2
 export const readLengths = (text: string, { units, step }: Ruler): readonly Read[] =>
   [
     ...text
-      .replaceAll(/[\u00a0\u2009]/g, ' ')
+      .replaceAll(/[\u00a0\u202f]/g, ' ')
       .replaceAll('\u2044', '/')
       .matchAll(LENGTH),
   ].flatMap(([found, first, second, unit = 'mm']) =>

@@ -33,14 +33,14 @@ export const TITLES: readonly Style[] = [26, 21, 17, 14].map((size) => ({
 export const BASELINE = 0.74;
 
 /**
- * A text with the fractions of a ruler's reading (`11 1/4 in`) as real ones: a thin space, and a fraction slash about
+ * A text with the fractions of a ruler's reading (`11 1/4 in`) as real ones: a narrow no-break space, and a fraction slash about
  * which the font sets the figures small.
  */
 export const typeset = (text: string): string =>
   text.replace(
     FRACTION,
     (_, whole: string | undefined, numerator: string, denominator: string) =>
-      `${whole ? `${whole.trimEnd()}\u2009` : ''}${numerator}\u2044${denominator}`,
+      `${whole ? `${whole.trimEnd()}\u202f` : ''}${numerator}\u2044${denominator}`,
   );
 
 /** Whole inches, if any, and a fraction, before a unit or the `×` of a size. */
