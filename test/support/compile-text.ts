@@ -16,7 +16,7 @@ export const compileText = (text: string, { name = 'recipe.plica', files = {} }:
   compile([{ id: name, source: source(name, text) }], readerOf({ ...files, [name]: text }));
 
 /** Reads from texts held in memory; nothing above their root. */
-const readerOf =
+export const readerOf =
   (files: Readonly<Record<string, string>>): Reader =>
   (path, from) => {
     const id = posix.normalize(posix.join(posix.dirname(from), path));
