@@ -1,5 +1,5 @@
-import type { Box } from '../../drawing/box.js';
-import type { Drawing } from '../../drawing/drawing.js';
+import { type Box, segmentsOf, touches } from '../../drawing/box.js';
+import type { Drawing, Mark } from '../../drawing/drawing.js';
 import { place } from '../../drawing/place.js';
 import { type Tile, tile, type Tiling } from '../../drawing/tile.js';
 import type { Size } from '../../recipe/recipe.js';
@@ -64,9 +64,26 @@ function tilePage(
     : { name, place: `row ${row + 1} of ${tiling.rows}, column ${column + 1} of ${tiling.columns}` };
   return composed(setting, size, pageName, null, {
     box: { ...box },
-    drawing: place([...blank, ...joins], shift),
+    drawing: place([...blank, ...joins].filter(seenIn(window, setting)), shift),
   });
 }
+
+/** Whether any of a mark shows in a window. */
+const seenIn =
+  (window: Box, { measure }: Setting) =>
+  ({ shape }: Mark): boolean => {
+    if (shape.kind !== 'text') return touches(segmentsOf(shape), grown(window, EDGE));
+    const { at, text, size, weight } = shape;
+    const { x, y, width, height } = grown(window, measure(text, size, weight));
+    return at.x >= x && at.x <= x + width && at.y >= y && at.y <= y + height;
+  };
+
+const grown = ({ x, y, width, height }: Box, by: number): Box => ({
+  x: x - by,
+  y: y - by,
+  width: width + 2 * by,
+  height: height + 2 * by,
+});
 
 /** Which page goes where, what the lines mean, what to do. */
 function aboutBlock(setting: Setting, blank: Drawing, tiling: Tiling, room: Box): Block {
