@@ -96,14 +96,14 @@ function numberValue(node: NumberNode, place: Place): Value | null {
   return finite({ kind: 'quantity', quantity, bare: null, unitless: null }, span, place);
 }
 
-/** A let's value, or a size by name. */
+/** A let's value, or a size by name: an envelope, a style or a paper of that name does not hide the size. */
 function wordValue(node: WordNode, place: Place): Value | null {
   const declaration = place.context.names.find(node.text, place.file);
   if (declaration?.kind === 'let') {
     const value = place.context.lets.get(declaration.node) ?? null;
     return value?.kind === 'quantity' ? { ...value, bare: null } : value;
   }
-  const size = declaration ? undefined : sizeNamed(node.text);
+  const size = sizeNamed(node.text);
   if (size) {
     doubtIsoName(node, size, place);
     return { kind: 'size', size: { width: size.short, height: size.long } };

@@ -2,14 +2,14 @@ import { report } from '../diagnostics/problem.js';
 import type { Dimension } from '../measure/quantity.js';
 import { exactLength } from '../measure/ruler.js';
 import { NEARLY } from '../measure/slack.js';
-import type { AtomNode, ItemNode, WordNode } from '../syntax/ast.js';
+import type { AtomNode, ItemNode, SizeNode, WordNode } from '../syntax/ast.js';
 import { nearest } from '../text/nearest.js';
-import type { Span } from '../text/span.js';
+import { type Span, spanText } from '../text/span.js';
 import { dimensionAt, dimensionOf, evaluate } from './evaluate.js';
 import { A_KIND, type BlockDeclaration } from './names.js';
 import type { Place } from './place.js';
 import { missing, range, repeated, unknownName, wrongKind } from './problems.js';
-import { quote } from './quote.js';
+import { quote, quoteText } from './quote.js';
 import type { CornerTreatment, FlapShape, Size } from './recipe.js';
 import { anyOf, undeclared } from './unknown-word.js';
 
@@ -44,6 +44,8 @@ export const pairOfLengths: Kind<readonly [left: number, right: number]> = {
   wants: 'a length, or two with a comma: left, right',
   read: (items, place) => {
     if (!upTo(2, items, 'one length, or two: left, right', place)) return null;
+    const size = items.find((item) => item.kind === 'size');
+    if (size) return notASize(size, place);
     const read = items.map((item) => {
       const mm = lengthOf(item, place);
       return mm !== null && inRange(mm, '0 or more', item.span, place) ? mm : null;
@@ -266,6 +268,17 @@ function lengthOrSizeOf(item: ItemNode, place: Place): Size | null {
   if (value === null || value.kind === 'size') return value && value.size;
   const mm = dimensionOf(value, 'length', item.span, place);
   return mm === null ? null : { width: mm, height: mm };
+}
+
+function notASize({ first, second, span }: SizeNode, { context, what }: Place): null {
+  context.tell(
+    report(wrongKind, {
+      message: `${what} wants a length for left and right, or two with a comma, and ${quote(span)} is a size`,
+      at: span,
+      help: `write ${quoteText(`${spanText(first.span)}, ${spanText(second.span)}`)}`,
+    }),
+  );
+  return null;
 }
 
 function sidesInRange({ width, height }: Size, limits: Limits, item: ItemNode, place: Place): boolean {

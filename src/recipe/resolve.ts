@@ -75,7 +75,8 @@ function resolveEnvelope(
 ): Envelope | null {
   if (gathered === null) return null;
   const card = stated(gathered, 'card');
-  if (card === null && gathered.entries.get('card')?.state !== 'broken') tell(cardMissing(node, file.units === 'in'));
+  if (card === null && gathered.entries.get('card')?.state !== 'broken')
+    tell(cardMissing(node, file.units === 'in'));
   if (card === null || isBroken(gathered) || file.units === 'broken') return null;
   const named = stated(gathered, 'paper');
   const paper = named && papers(named.value);

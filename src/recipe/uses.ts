@@ -5,7 +5,7 @@ import { isUnits, type Units } from '../measure/unit.js';
 import type { FileNode, UseNode } from '../syntax/ast.js';
 import { limit } from '../syntax/problems.js';
 import { nearest } from '../text/nearest.js';
-import type { Source } from '../text/source.js';
+import { lineText, position, type Source } from '../text/source.js';
 import type { Span } from '../text/span.js';
 import { circlePath, placesShown } from './circle.js';
 import { cycle, outsideRoot, unknownName, wrongKind } from './problems.js';
@@ -64,7 +64,7 @@ export function loadFiles(
       id,
       source,
       node,
-      units: unitsOf(node, tell),
+      units: unitsOf(node, slips, tell),
       given: given.has(id),
       uses: [],
       complete: allWithin(slips, node.statements),
@@ -118,9 +118,18 @@ const countStatements = ({ statements }: FileNode): number =>
   );
 
 /** The units of a file; one that comes late, or again, the parser has reported. */
-function unitsOf({ statements }: FileNode, tell: (finding: Diagnostic) => void): RecipeFile['units'] {
+function unitsOf(
+  { statements, source }: FileNode,
+  slips: readonly Span[],
+  tell: (finding: Diagnostic) => void,
+): RecipeFile['units'] {
   const stated = statements.find((statement) => statement.kind === 'units');
-  if (stated === undefined) return 'none';
+  if (stated === undefined) {
+    const meant = slips.some((slip) =>
+      /^\s*units\b/.test(lineText(source, position(source, slip.start).line)),
+    );
+    return meant ? 'broken' : 'none';
+  }
   const { text, span } = stated.unit;
   if (isUnits(text)) return text;
   tell(unknownUnits(span, text));

@@ -118,6 +118,14 @@ describe('sizes by name', () => {
   });
 });
 
+test('an envelope, a style or a paper may have the name of a size, and does not hide it', () => {
+  const named = envelopesOf(
+    'units mm\npaper a4 { }\nstyle a5 { }\nenvelope letter { card: half letter }\nenvelope e like a5 { card: a5\npaper: a4 }',
+  );
+  expect(named('letter').card.value.width).toBeCloseTo(215.9, 9);
+  expect(named('e').card.value.width).toBe(210);
+});
+
 describe('shapes', () => {
   test.each([
     ['pointed', { kind: 'pointed' }],
