@@ -1,22 +1,17 @@
 import type { BlockNode } from '../syntax/ast.js';
+import { flapShape } from './flap-shape.js';
+import type { Kind } from './kind.js';
 import {
-  choice,
-  corners,
   count,
-  flapShape,
   grammage,
-  type Kind,
   length,
   lengthOrSize,
   mass,
   pairOfLengths,
-  paperName,
   plainNumber,
   size,
-  text,
-  texts,
-  words,
-} from './kinds.js';
+} from './length-kinds.js';
+import { choice, corners, paperName, text, texts, words } from './word-kinds.js';
 
 type Where = readonly BlockNode['type'][];
 

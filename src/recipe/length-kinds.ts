@@ -1,0 +1,157 @@
+import { report } from '../diagnostics/problem.js';
+import type { Dimension } from '../measure/quantity.js';
+import { exactLength } from '../measure/ruler.js';
+import { NEARLY } from '../measure/slack.js';
+import type { ItemNode, SizeNode } from '../syntax/ast.js';
+import { type Span, spanText } from '../text/span.js';
+import { dimensionOf, evaluate } from './evaluate.js';
+import { type Kind, notAString, one, upTo } from './kind.js';
+import type { Place } from './place.js';
+import { range, wrongKind } from './problems.js';
+import { quote, quoteText } from './quote.js';
+import type { Size } from './recipe.js';
+
+type Limits = 'above 0' | '0 or more';
+
+/** mm; no sheet of paper that a hand folds is longer. */
+const LONGEST = 5000;
+
+export const length = (limits: Limits): Kind<number> =>
+  one('a length', (item, place) => {
+    const mm = lengthOf(item, place);
+    return mm !== null && inRange(mm, limits, item.span, place) ? mm : null;
+  });
+
+export const size: Kind<Size> = one('a size, such as `8 1/2 x 5 1/2` or `A6`', sizeOf);
+
+/** One length for both sides (a square, the same ease each way), or two. */
+export const lengthOrSize = (limits: Limits): Kind<Size> =>
+  one('a length or a size', (item, place) => {
+    const read = lengthOrSizeOf(item, place);
+    return read && sidesInRange(read, limits, item, place) ? read : null;
+  });
+
+/** One length for left and right, or two with a comma. */
+export const pairOfLengths: Kind<readonly [left: number, right: number]> = {
+  wants: 'a length, or two with a comma: left, right',
+  read: (items, place) => {
+    if (!upTo(2, items, 'one length, or two: left, right', place)) return null;
+    const size = items.find((item) => item.kind === 'size');
+    if (size) return notASize(size, place);
+    const read = items.map((item) => {
+      const mm = lengthOf(item, place);
+      return mm !== null && inRange(mm, '0 or more', item.span, place) ? mm : null;
+    });
+    const [left = null, right = left] = read;
+    return left === null || right === null ? null : [left, right];
+  },
+};
+
+export const mass: Kind<number> = one('a mass', (item, place) => measured(item, 'mass', '0 or more', place));
+
+export const grammage: Kind<number> = one('a weight per area, `gsm` or `lb` with a grade', (item, place) =>
+  measured(item, 'grammage', 'above 0', place),
+);
+
+export const plainNumber: Kind<number> = one('a plain number', (item, place) =>
+  measured(item, 'number', '0 or more', place),
+);
+
+export const count: Kind<number> = one('a whole number', (item, place) => {
+  const value = measured(item, 'number', '0 or more', place);
+  if (value === null || Math.abs(value - Math.round(value)) <= NEARLY)
+    return value === null ? null : Math.round(value);
+  place.context.tell(
+    report(range, {
+      message: `${place.what} counts sheets, and ${quote(item.span)} is not a whole number`,
+      at: item.span,
+      help: `write \`${Math.floor(value)}\``,
+    }),
+  );
+  return null;
+});
+
+function lengthOf(item: ItemNode, place: Place): number | null {
+  if (item.kind === 'string') return notAString(item.span, 'a length', place);
+  const value = evaluate(item, place);
+  return value && dimensionOf(value, 'length', item.span, place);
+}
+
+function measured(item: ItemNode, dimension: Dimension, limits: Limits, place: Place): number | null {
+  if (item.kind === 'string') return notAString(item.span, 'a number', place);
+  const value = evaluate(item, place);
+  const read = value && dimensionOf(value, dimension, item.span, place);
+  if (read === null || (limits === 'above 0' ? read > 0 : read >= 0)) return read;
+  place.context.tell(
+    report(range, {
+      message: `${place.what} is ${quote(item.span)}, and must be ${limits}`,
+      at: item.span,
+      help: read < 0 ? 'leave out the minus sign' : 'leave the property out if it is not known',
+    }),
+  );
+  return null;
+}
+
+function sizeOf(item: ItemNode, place: Place): Size | null {
+  if (item.kind === 'string') return notAString(item.span, 'a size', place);
+  const value = evaluate(item, place);
+  if (value === null) return null;
+  if (value.kind === 'size') return sidesInRange(value.size, 'above 0', item, place) ? value.size : null;
+  place.context.tell(
+    report(wrongKind, {
+      message: `${place.what} wants a size, and ${quote(item.span)} is one number`,
+      at: item.span,
+      help: `write two sides with \`x\` between them, such as \`${spanOfOne(item)} x ${spanOfOne(item)}\`, or a size by name`,
+    }),
+  );
+  return null;
+}
+
+const spanOfOne = (item: ItemNode): string => quote(item.span).slice(1, -1);
+
+function lengthOrSizeOf(item: ItemNode, place: Place): Size | null {
+  if (item.kind === 'string') return notAString(item.span, 'a length or a size', place);
+  const value = evaluate(item, place);
+  if (value === null || value.kind === 'size') return value && value.size;
+  const mm = dimensionOf(value, 'length', item.span, place);
+  return mm === null ? null : { width: mm, height: mm };
+}
+
+function notASize({ first, second, span }: SizeNode, { context, what }: Place): null {
+  context.tell(
+    report(wrongKind, {
+      message: `${what} wants a length for left and right, or two with a comma, and ${quote(span)} is a size`,
+      at: span,
+      help: `write ${quoteText(`${spanText(first.span)}, ${spanText(second.span)}`)}`,
+    }),
+  );
+  return null;
+}
+
+function sidesInRange({ width, height }: Size, limits: Limits, item: ItemNode, place: Place): boolean {
+  const [first, second] = item.kind === 'size' ? [item.first.span, item.second.span] : [item.span, item.span];
+  return inRange(width, limits, first, place) && inRange(height, limits, second, place);
+}
+
+/** Reports a length below what is allowed, or longer than any sheet. */
+export function inRange(mm: number, limits: Limits, at: Span, place: Place): boolean {
+  const enough = limits === 'above 0' ? mm > NEARLY : mm >= -NEARLY;
+  if (enough && mm <= LONGEST + NEARLY) return true;
+  const units = place.file.units === 'none' || place.file.units === 'broken' ? 'mm' : place.file.units;
+  const shown = exactLength(mm, units);
+  place.context.tell(
+    report(range, {
+      message: enough
+        ? `${place.what} is ${shown} here, which is longer than any sheet`
+        : `${place.what} is ${shown} here, and must be ${limits}`,
+      at,
+      ...(enough ? { why: `a length may be ${exactLength(LONGEST, units)} (5 m) at most` } : {}),
+      help: enough
+        ? 'check the unit: a bare number is read in the `units` of its file'
+        : mm < -NEARLY
+          ? 'leave out the minus sign'
+          : 'write a length above 0, or leave the property out',
+    }),
+  );
+  return false;
+}

@@ -1,0 +1,121 @@
+import { report } from '../diagnostics/problem.js';
+import type { ItemNode, WordNode } from '../syntax/ast.js';
+import { nearest } from '../text/nearest.js';
+import { type Kind, notAString, one, upTo } from './kind.js';
+import { A_KIND, type BlockDeclaration } from './names.js';
+import type { Place } from './place.js';
+import { repeated, unknownName, wrongKind } from './problems.js';
+import { quote } from './quote.js';
+import type { CornerTreatment } from './recipe.js';
+import { anyOf, undeclared } from './unknown-word.js';
+
+export const text: Kind<string> = one('a string', stringOf);
+
+export const texts: Kind<readonly string[]> = {
+  wants: 'strings with commas between them',
+  read: (items, place) => allOf(items.map((item) => stringOf(item, place))),
+};
+
+export const words: Kind<readonly string[]> = {
+  wants: 'words with commas between them',
+  read: (items, place) => {
+    const read = allOf(items.map((item) => wordOf(item, 'a word', place)?.text ?? null));
+    if (read === null) return null;
+    const again = read.findIndex((word, index) => read.indexOf(word) < index);
+    if (again < 0) return read;
+    place.context.tell(
+      report(repeated, {
+        message: `${place.what} names \`${read[again]}\` twice`,
+        at: (items[again] as ItemNode).span,
+        related: [
+          { span: (items[read.indexOf(read[again] as string)] as ItemNode).span, text: 'first here' },
+        ],
+        help: 'leave one out',
+      }),
+    );
+    return null;
+  },
+};
+
+export const choice = <const Word extends string>(...offered: readonly Word[]): Kind<Word> =>
+  one(anyOf(offered), (item, place) => choose(item, offered, place));
+
+/** One word for both pairs, or two: the bottom pair, the seal pair. */
+export const corners: Kind<{ readonly bottom: CornerTreatment; readonly seal: CornerTreatment }> = {
+  wants: '`folded` or `notched`, or two with a comma: the bottom pair, the seal pair',
+  read: (items, place) => {
+    if (!upTo(2, items, 'one word, or two: the bottom pair, the seal pair', place)) return null;
+    const read = items.map((item) => choose(item, ['folded', 'notched'] as const, place));
+    const [bottom = null, seal = bottom] = read;
+    return bottom === null || seal === null ? null : { bottom, seal };
+  },
+};
+
+/** The paper of that name. */
+export const paperName: Kind<BlockDeclaration> = one('the name of a paper', (item, place) => {
+  const word = wordOf(item, 'the name of a paper', place);
+  if (word === null) return null;
+  const { context, file } = place;
+  const declaration = context.names.find(word.text, file);
+  if (declaration?.kind === 'paper') return declaration;
+  if (declaration) {
+    context.tell(
+      report(wrongKind, {
+        message: `${quote(word.span)} is ${A_KIND[declaration.kind]}, and ${place.what} wants the name of a paper`,
+        at: word.span,
+        related: [{ span: declaration.node.name.span, text: 'declared here' }],
+        help: `name a paper, or declare one: \`paper my-${word.text} { … }\``,
+      }),
+    );
+  } else if (context.names.complete(file)) {
+    context.tell(undeclared(word, 'no paper that is known here', ['paper'], context, file));
+  }
+  return null;
+});
+
+const allOf = <T>(read: readonly (T | null)[]): readonly T[] | null =>
+  read.every((each) => each !== null) ? read : null;
+
+function stringOf(item: ItemNode, place: Place): string | null {
+  if (item.kind === 'string') return item.value;
+  place.context.tell(
+    report(wrongKind, {
+      message: `${place.what} wants a string, and ${quote(item.span)} stands without quotes`,
+      at: item.span,
+      help: `write \`"${quote(item.span).slice(1, -1)}"\``,
+    }),
+  );
+  return null;
+}
+
+function wordOf(item: ItemNode, wants: string, place: Place): WordNode | null {
+  if (item.kind === 'word') return item;
+  if (item.kind === 'string') return notAString(item.span, wants, place);
+  place.context.tell(
+    report(wrongKind, {
+      message: `${place.what} wants ${wants}, and ${quote(item.span)} is not one word`,
+      at: item.span,
+      help:
+        item.kind === 'phrase'
+          ? 'join the words with hyphens, or put a comma between them'
+          : `write ${wants}`,
+    }),
+  );
+  return null;
+}
+
+function choose<Word extends string>(item: ItemNode, offered: readonly Word[], place: Place): Word | null {
+  const word = wordOf(item, anyOf(offered), place);
+  if (word === null) return null;
+  const found = offered.find((each) => each === word.text);
+  if (found !== undefined) return found;
+  const [near] = nearest(word.text, offered);
+  place.context.tell(
+    report(unknownName, {
+      message: `${place.what} is ${anyOf(offered)}, not ${quote(word.span)}`,
+      at: word.span,
+      help: near ? `did you mean \`${near}\`?` : `write ${anyOf(offered)}`,
+    }),
+  );
+  return null;
+}
