@@ -69,6 +69,6 @@ export const emitOptions = (more: Partial<EmitOptions> = {}): EmitOptions => ({
   page: null,
   margin: 10,
   date: new Date(Date.UTC(2000, 0, 1)),
-  fonts: { regular: font('400Regular'), bold: font('700Bold') },
+  fonts: { regular: font('400Regular'), bold: font('600SemiBold') },
   ...more,
 });

@@ -27,8 +27,9 @@ const DRAWING: Size = { width: 90, height: 90 };
 async function emit(job: Job, options: EmitOptions): Promise<Uint8Array> {
   const sheet = cutSheet(job);
   const document = await openDocument(options, { title: `${sheet.title}: cut sheet` });
-  const measure: Measure = (text, { size, font }) =>
-    document.measure(text, size / POINTS_PER_MM, font) * POINTS_PER_MM;
+  const measure = remembering(
+    (text, { size, font }) => document.measure(text, size / POINTS_PER_MM, font) * POINTS_PER_MM,
+  );
   const size = pageSize(job, options);
   const page = {
     width: size.width * POINTS_PER_MM,
@@ -41,6 +42,18 @@ async function emit(job: Job, options: EmitOptions): Promise<Uint8Array> {
     for (const item of items) paintItem(document, item, figure, size);
   }
   return document.finish();
+}
+
+/** The same measure, each text measured once: words come back often. */
+function remembering(measure: Measure): Measure {
+  const known = new Map<Style, Map<string, number>>();
+  return (text, style) => {
+    const widths = known.get(style) ?? new Map<string, number>();
+    known.set(style, widths);
+    const width = widths.get(text) ?? measure(text, style);
+    widths.set(text, width);
+    return width;
+  };
 }
 
 /** The printer's paper in mm: what was asked for, else letter where the recipe measures in inches and A4 elsewhere. */

@@ -38,11 +38,11 @@ export function cutSheet(job: Job): CutSheet {
   };
 }
 
-/** `A flat envelope for a card 8 1/2 × 5 1/2 in (…). The flap is hinged on a long edge.` */
+/** `A flat envelope for a card 8 1/2 × 5 1/2 in (…), hinged on a long edge.` */
 function summary({ envelope, facts, say }: Bench): string {
   const { width, height } = envelope.card.value;
-  const kind = facts.depth > 0 ? `A box envelope, ${both(say.exact(facts.depth))} deep,` : 'A flat envelope';
+  const kind = facts.depth > 0 ? `A box envelope ${both(say.exact(facts.depth))} deep` : 'A flat envelope';
   const edge =
     width === height ? 'an edge' : envelope.opens.value === 'side' ? 'a long edge' : 'a short edge';
-  return `${kind} for a card ${both(say.readSize({ width, height }))}. Its flap is hinged on ${edge}.`;
+  return `${kind} for a card ${both(say.readSize({ width, height }))}, hinged on ${edge}.`;
 }

@@ -10,17 +10,21 @@ export function wrap(
   indent = 0,
 ): readonly string[] {
   const lines: string[] = [];
+  const space = measure(' ');
   let line = '';
+  let reach = indent;
   for (const word of text.split(/[ \n\t]+/).filter((part) => part !== '')) {
-    const longer = line === '' ? word : `${line} ${word}`;
-    if (measure(longer) <= width - (lines.length === 0 ? indent : 0)) {
-      line = longer;
+    const longer = reach + (line === '' ? 0 : space) + measure(word);
+    if (longer <= width) {
+      line = line === '' ? word : `${line} ${word}`;
+      reach = longer;
       continue;
     }
-    if (line !== '' || (lines.length === 0 && indent > 0)) lines.push(line);
+    if (line !== '' || reach > 0) lines.push(line);
     const pieces = broken(word, width, measure);
     lines.push(...pieces.slice(0, -1));
     line = pieces.at(-1) ?? '';
+    reach = measure(line);
   }
   return line === '' && lines.length > 0 ? lines : [...lines, line];
 }

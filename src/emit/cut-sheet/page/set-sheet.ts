@@ -1,12 +1,10 @@
 import type { Figure } from '../../../drawing/dimensions.js';
-import type { Size } from '../../../recipe/recipe.js';
-import { POINTS_PER_MM } from '../../pdf/document.js';
-import type { CutSheet, Section, SectionName } from '../content.js';
+import type { CutSheet } from '../content.js';
+import { arrange } from './arrange.js';
 import { fillPages } from './fill-pages.js';
 import { words } from './line.js';
-import { setSection, setText } from './set-blocks.js';
-import { setLineKey } from './set-line-key.js';
-import { type Item, moved, reach, sideBySide, type Strip } from './strip.js';
+import { setText } from './set-blocks.js';
+import { type Item, moved, type Strip } from './strip.js';
 import { BODY, FOOT, type Measure, SUMMARY, TITLES, typeset } from './type.js';
 
 /** A page to fill, in points. */
@@ -23,12 +21,6 @@ const LONGEST_LINE = 486;
 /** From the foot of the text to the foot of the page's margin: room for the running foot. */
 const FOOT_SPACE = 19;
 
-/** Between what stands side by side. */
-const GUTTER = 18;
-
-/** Words are not set in a narrower column. */
-const NARROWEST = 110;
-
 /** The pages of a cut sheet: every item at its place on its page. */
 export function setSheet(
   sheet: CutSheet,
@@ -39,7 +31,7 @@ export function setSheet(
   const width = Math.min(LONGEST_LINE, page.width - 2 * page.margin);
   const height = page.height - 2 * page.margin - FOOT_SPACE;
   const left = (page.width - width) / 2;
-  const body = rows(sheet, width, height, figure, measure);
+  const body = arrange(sheet, figure, { width, height }, measure);
   const pages = fillPages([...setHead(sheet, width, measure), ...body], height);
   return pages.map((items, index) => [
     ...items.map((item) => moved(item, left, page.margin)),
@@ -65,57 +57,6 @@ const hairline = (width: number, above: number): Strip => ({
   above,
   height: 1,
   items: [{ kind: 'hairline', x: 0, y: 0.5, width }],
-  keepsWithNext: false,
-});
-
-/** The sections in the order of the work; what is narrow stands side by side where there is room. */
-function rows(
-  sheet: CutSheet,
-  width: number,
-  height: number,
-  figure: Figure,
-  measure: Measure,
-): readonly Strip[] {
-  const set = (name: SectionName, across = width): readonly Strip[] => {
-    const section = sheet.sections.find((one: Section) => one.name === name);
-    return section ? setSection(section, across, measure) : [];
-  };
-  const drawing = { width: figure.width * POINTS_PER_MM, height: figure.height * POINTS_PER_MM };
-  const key = (across: number): readonly Strip[] => setLineKey(figure.drawing, across, measure);
-  const beside = width - drawing.width - GUTTER;
-  const cut = sideBySide([
-    { x: 0, strips: [...set('cut', beside), ...key(beside)] },
-    { x: width - drawing.width, strips: [picture(drawing)] },
-  ]);
-  const table = reach(set('margins'));
-  const left = width - table - GUTTER;
-  return [
-    ...set('findings'),
-    ...(cut.height <= height ? [cut] : [...set('cut'), picture(drawing), ...key(width)]),
-    ...set('marks'),
-    ...set('corners'),
-    ...whole(set('dry-fold')),
-    ...whole(set('cautions')),
-    ...set('steps'),
-    ...(left < NARROWEST
-      ? [...whole(set('margins')), ...whole(set('finished'))]
-      : [
-          sideBySide([
-            { x: 0, strips: set('margins', table) },
-            { x: width - left, strips: set('finished', left) },
-          ]),
-        ]),
-  ];
-}
-
-/** Strips that stay on one page. */
-const whole = (strips: readonly Strip[]): readonly Strip[] =>
-  strips.map((strip, index) => ({ ...strip, keepsWithNext: index < strips.length - 1 }));
-
-const picture = ({ width, height }: Size): Strip => ({
-  above: 11,
-  height,
-  items: [{ kind: 'picture', x: 0, y: 0, width, height }],
   keepsWithNext: false,
 });
 

@@ -5,8 +5,8 @@ import type { Item, Strip } from './strip.js';
 import { BESIDE, COLUMN_HEADING, FIGURES, type Measure, typeset } from './type.js';
 
 /** Between columns, and between the two systems of a reading. */
-const GUTTER = 24;
-const BETWEEN = 9;
+const GUTTER = 15;
+const BETWEEN = 7;
 
 /** A column of a table: its cells' widest, and its place. */
 interface Column {

@@ -19,7 +19,7 @@ export const HEADING: Style = { font: 'bold', size: 11.5, leading: 15.5, ink: 'f
 export const COLUMN_HEADING: Style = { font: 'regular', size: 8.5, leading: 11, ink: 'quiet' };
 export const KEY: Style = { font: 'regular', size: 8.5, leading: 11, ink: 'full' };
 export const FOOT: Style = { font: 'regular', size: 8.5, leading: 11, ink: 'quiet' };
-export const SUMMARY: Style = { font: 'regular', size: 11.5, leading: 15.5, ink: 'full' };
+export const SUMMARY: Style = { font: 'regular', size: 11, leading: 15, ink: 'full' };
 
 /** Sizes for the title, the largest first: the first in which it takes at most two lines, or else the last. */
 export const TITLES: readonly Style[] = [26, 21, 17, 14].map((size) => ({

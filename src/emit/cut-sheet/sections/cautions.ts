@@ -1,3 +1,8 @@
+/*
+ * sections/: the parts of a cut sheet, one function each.
+ * In: the bench (a job, and its lengths in its own units). Out: a section, or null where it has nothing to say.
+ * Refuses to know: how a section is set, and in what order sections stand.
+ */
 import type { Bench } from '../bench.js';
 import type { Section, Term } from '../content.js';
 

@@ -16,7 +16,7 @@ export function dryFold(bench: Bench): Section {
         terms: [
           {
             label: 'Face',
-            text: `${both(say.readSize(facts.face))}${facts.depth > 0 ? `, walls ${both(say.read(facts.depth))}` : ''}`,
+            text: `${both(say.readSize(facts.face))}${facts.depth > 0 ? `, walls ${both(say.exact(facts.depth))}` : ''}`,
           },
         ],
       },

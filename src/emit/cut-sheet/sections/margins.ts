@@ -13,7 +13,7 @@ export function margins(bench: Bench): Section {
     blocks: [
       {
         kind: 'paragraph',
-        text: `“At worst” is when every cut and every mark is off by ${both(say.read(envelope.tolerance.value))} the wrong way.`,
+        text: `At worst: every cut and mark off by ${both(say.read(envelope.tolerance.value))} the wrong way.`,
       },
       { kind: 'table', headings: ['', 'As made', 'At worst', 'Needed'], rows: rows(bench) },
       ...(facts.caliper.basis === 'stated'

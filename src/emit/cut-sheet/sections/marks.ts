@@ -25,7 +25,7 @@ export function marks(bench: Bench): Section {
 const scoreRows = ({ facts, say }: Bench, flap: FlapName): readonly (readonly Cell[])[] => {
   const scores = facts.scores[flap];
   return scores.map(({ alongEdge, fromCorner }, index) => [
-    scores.length === 1 ? flap : `${flap}, ${index === 0 ? 'first (face)' : 'second (wall)'}`,
+    scores.length === 1 ? flap : `${flap}, ${index === 0 ? 'first' : 'second'}`,
     say.read(alongEdge),
     say.read(fromCorner),
   ]);

@@ -1,3 +1,8 @@
+/*
+ * steps/: what is done at the bench, one function a step: while the paper lies flat, folding it, gluing it.
+ * In: the bench. Out: a step, or null where this envelope does not need it.
+ * Refuses to know: the steps before and after it.
+ */
 import { passingMarks } from '../../../folding/scores.js';
 import { sameLength } from '../../../measure/slack.js';
 import type { Bench } from '../bench.js';
@@ -38,6 +43,7 @@ export function makeTheMarks(bench: Bench): Step {
     title: 'Mark',
     text: sentences(
       `From each corner measure its ${made.second ? 'two marks' : 'mark'} along both edges that meet there.`,
+      made.second && 'The first bounds the face, the second the wall.',
       alike
         ? `On every edge ${whoseMarks(bench)} ${passEachOther(bench, edges[0]?.passes ?? 0)}: if not, measure again.`
         : 'On each edge the marks pass each other by the figure given above: if not, measure again.',

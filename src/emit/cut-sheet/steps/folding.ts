@@ -75,7 +75,7 @@ export function dryFold(bench: Bench): Step {
       folded.length > 0 &&
         `The corner pieces at the ${listed(folded)} go in with the side flaps and fold again with the ${listed(folded)} ${folded.length > 1 ? 'flaps' : 'flap'}.`,
       `Measure the face: ${both(say.readSize(facts.face))}.`,
-      facts.depth > 0 && `Measure the walls: ${both(say.read(facts.depth))}.`,
+      facts.depth > 0 && `Measure the walls: ${both(say.exact(facts.depth))}.`,
       'See that every tip lands as given above.',
       folded.includes('seal')
         ? `The mouth is narrowed to ${both(say.read(mouth(bench)))}: thread the card under its corners, and out again.`
