@@ -114,7 +114,7 @@ function edgeDimensions(
   const angleDegrees = (Math.atan2(along.y, along.x) * 180) / Math.PI + (forwards ? 0 : 180);
   const upwards = forwards ? -1 : 1;
   const outermost = all.length * LEVEL;
-  const crossed = Math.max(...all.filter((length) => length * scale < edge - 1e-6), 0) * scale;
+  const stops = [...all.map((length) => length * scale), edge].filter((t) => t <= edge + 1e-6);
   return [
     line('dimension', at(0, EXTENSION_GAP), at(0, outermost + EXTENSION_GAP)),
     ...all.flatMap((length, level): readonly Mark[] => {
@@ -123,8 +123,8 @@ function edgeDimensions(
       const [reading, other] = [readLength(length, ruler), otherLength(length, ruler)];
       const wide = Math.max(measure(reading, FIGURE, 'regular'), measure(other, OTHER, 'regular'));
       const inside = wide + 2 * CLEAR + 2 * STROKE <= to;
-      // Too short for its figures: they stand past the longest mark, at the end of a longer line.
-      const from = crossed + CLEAR + STROKE;
+      // Too short for its figures: they stand beyond, in the first gap between extension lines that holds them.
+      const from = roomAfter(to, stops, wide + 2 * (CLEAR + STROKE)) + CLEAR + STROKE;
       const text = (words: string, size: number, aside: number): Mark =>
         lettering(words, at(inside ? to / 2 : from, off + upwards * aside), size, {
           anchor: inside ? 'middle' : forwards ? 'start' : 'end',
@@ -140,6 +140,13 @@ function edgeDimensions(
       ];
     }),
   ];
+}
+
+/** Where the first gap of a width starts at or after `from`, between stops in order; past them all where none does. */
+function roomAfter(from: number, stops: readonly number[], width: number): number {
+  const starts = stops.filter((stop) => stop >= from - 1e-6);
+  const free = starts.find((start, index) => (starts[index + 1] ?? Infinity) - start >= width);
+  return free ?? from;
 }
 
 /** The end of a dimension line: an oblique stroke. */

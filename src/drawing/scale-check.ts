@@ -3,9 +3,9 @@ import { type Drawing, lettering, line, type Mark, rectangle } from './drawing.j
 import { CAP_HEIGHT } from './text-measure.js';
 
 /** Side of the square and lengths of the bars, in mm. */
-export const CHECK_SQUARE = 20;
-export const CHECK_BAR_MM = 100;
-export const CHECK_BAR_INCHES = 4 * 25.4;
+const CHECK_SQUARE = 20;
+const CHECK_BAR_MM = 100;
+const CHECK_BAR_INCHES = 4 * 25.4;
 
 const GAP = 7;
 const FIGURE = 2.5;

@@ -278,6 +278,8 @@ test('titles of any length and script can be printed, at any margin', async () =
     for (const page of ['letter', 'fit'] as const) {
       const all = await sheets(halfLetter({ title }), { page, margin });
       expect(all[0]?.words).toContain('Gezeiten (Øst) \\ □□ □');
+      // Where the title is too long for a page's foot, the recipe's name stands there.
+      for (const { words } of all) expect(words).toContain('half-letter');
       expectTrueSize(halfLetter(), assembled(tilesOf(all)));
     }
   }

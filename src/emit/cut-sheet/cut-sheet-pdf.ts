@@ -1,7 +1,8 @@
 import { dimensions, type Figure } from '../../drawing/dimensions.js';
 import { place } from '../../drawing/place.js';
 import type { Size } from '../../recipe/recipe.js';
-import type { EmitOptions, Emitter, Job, PageName } from '../emitter.js';
+import type { EmitOptions, Emitter, Job } from '../emitter.js';
+import { paperSize } from '../paper-size.js';
 import { openDocument, type PdfDocument, POINTS_PER_MM } from '../pdf/document.js';
 import { paint } from '../pdf/paint.js';
 import { setSheet } from './page/set-sheet.js';
@@ -30,7 +31,8 @@ async function emit(job: Job, options: EmitOptions): Promise<Uint8Array> {
   const measure = remembering(
     (text, { size, font }) => document.measure(text, size / POINTS_PER_MM, font) * POINTS_PER_MM,
   );
-  const size = pageSize(job, options);
+  const { page: wanted } = options;
+  const size = paperSize(wanted === 'fit' ? null : wanted, job.envelope.units);
   const page = {
     width: size.width * POINTS_PER_MM,
     height: size.height * POINTS_PER_MM,
@@ -55,20 +57,6 @@ function remembering(measure: Measure): Measure {
     return width;
   };
 }
-
-/** The printer's paper in mm: what was asked for, else letter where the recipe measures in inches and A4 elsewhere. */
-function pageSize({ envelope }: Job, { page }: EmitOptions): Size {
-  const usual = envelope.units === 'in' ? 'letter' : 'a4';
-  return PAGES[page === null || page === 'fit' ? usual : page];
-}
-
-const PAGES: Readonly<Record<Exclude<PageName, 'fit'>, Size>> = {
-  letter: { width: 215.9, height: 279.4 },
-  legal: { width: 215.9, height: 355.6 },
-  tabloid: { width: 279.4, height: 431.8 },
-  a4: { width: 210, height: 297 },
-  a3: { width: 297, height: 420 },
-};
 
 const INKS: Readonly<Record<Style['ink'], string>> = { full: '#000000', quiet: '#595959' };
 

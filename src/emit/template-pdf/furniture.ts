@@ -1,5 +1,4 @@
-import type { Drawing } from '../../drawing/drawing.js';
-import { type Mark, lettering, line, outline } from '../../drawing/drawing.js';
+import { type Drawing, lettering, line, type Mark, outline } from '../../drawing/drawing.js';
 import { hatch } from '../../drawing/hatch.js';
 import { lineKey } from '../../drawing/line-key.js';
 import { SCALE_CHECK_SIZE, scaleCheck } from '../../drawing/scale-check.js';
@@ -34,22 +33,24 @@ export function footer(
   width: number,
   measure: TextMeasure,
 ): Block {
-  const name = lettering(page.name, { x: 0, y: -NAME * CAP_HEIGHT }, NAME, { weight: 'bold' });
+  const baseline = -NAME * CAP_HEIGHT;
   const after = measure(page.name, NAME, 'bold') + 2.5;
-  const recipe = job.envelope.title.value;
-  const place = lettering(page.place, { x: after, y: -NAME * CAP_HEIGHT }, BODY);
-  const recipeWidth = measure(recipe, BODY, 'regular');
-  const row: readonly Mark[] =
-    after + measure(page.place, BODY, 'regular') + 6 + recipeWidth <= width
-      ? [name, place, lettering(recipe, { x: width, y: -NAME * CAP_HEIGHT }, BODY, { anchor: 'end' })]
-      : [name, place];
+  const room = width - after - measure(page.place, BODY, 'regular') - SECTION_GAP;
+  const recipe = [job.envelope.title.value, job.envelope.name].find(
+    (text) => measure(text, BODY, 'regular') <= room,
+  );
+  const row: readonly Mark[] = [
+    lettering(page.name, { x: 0, y: baseline }, NAME, { weight: 'bold' }),
+    lettering(page.place, { x: after, y: baseline }, BODY),
+    ...(recipe === undefined ? [] : [lettering(recipe, { x: width, y: baseline }, BODY, { anchor: 'end' })]),
+  ];
   const check = standing(scaleCheck(), SCALE_CHECK_SIZE.height);
   const beyond = SCALE_CHECK_SIZE.width + SECTION_GAP;
   const words = (wide: number): Block =>
     stack(
       GAP / 2,
-      paragraph(CHECK_WORDS.first, wide, NOTE, measure, 'bold'),
-      paragraph(CHECK_WORDS.then, wide, NOTE, measure),
+      paragraph(CHECK_WORDS.print, wide, NOTE, measure, 'bold'),
+      paragraph(CHECK_WORDS.measure, wide, NOTE, measure),
     );
   const rest =
     width - beyond >= MIN_COLUMN
@@ -76,7 +77,7 @@ export function key(drawings: readonly Drawing[], width: number, measure: TextMe
       height: text.height,
     };
   });
-  return stack(GAP, caption('Lines', measure), ...rows);
+  return stack(GAP, caption('Lines', width, measure), ...rows);
 }
 
 type Sample = (layer: Mark['layer'], from: number, to: number, y: number) => readonly Mark[];
@@ -108,7 +109,8 @@ const SAMPLES: Partial<Readonly<Record<Mark['layer'], Sample>>> = {
   ],
 };
 
-const caption = (text: string, measure: TextMeasure): Block => paragraph(text, 1000, NAME, measure, 'bold');
+const caption = (text: string, width: number, measure: TextMeasure): Block =>
+  paragraph(text, width, NAME, measure, 'bold');
 
 /** What to do with the pages, and the care that blades ask for. */
 export function notes(tiled: boolean, width: number, measure: TextMeasure): Block {
@@ -121,14 +123,14 @@ export function notes(tiled: boolean, width: number, measure: TextMeasure): Bloc
   );
   return stack(
     SECTION_GAP,
-    stack(GAP, caption('At the bench', measure), ...numbered),
-    stack(GAP, caption('Take care', measure), paragraph(CARE_WORDS, width, BODY, measure)),
+    stack(GAP, caption('At the bench', width, measure), ...numbered),
+    stack(GAP, caption('Take care', width, measure), paragraph(CARE_WORDS, width, BODY, measure)),
   );
 }
 
 /** A heading over a block. */
-export const captioned = (text: string, block: Block, measure: TextMeasure): Block =>
-  stack(GAP, caption(text, measure), block);
+export const captioned = (text: string, block: Block, width: number, measure: TextMeasure): Block =>
+  stack(GAP, caption(text, width, measure), block);
 
 /** A paragraph in the size of the notes. */
 export const body = (text: string, width: number, measure: TextMeasure): Block =>

@@ -2,8 +2,7 @@ import { gauges, strips } from '../../drawing/gauge.js';
 import type { Size } from '../../recipe/recipe.js';
 import { type Block, stack, standing } from './block.js';
 import { body, captioned, SECTION_GAP } from './furniture.js';
-import { composed, type Page, roomAboveFoot, type Setting } from './page.js';
-import { turned } from './page-sizes.js';
+import { composed, type Page, roomAboveFoot, type Setting, turned } from './page.js';
 import { GAUGE_WORDS, JOINED_GAUGE_WORDS, rulerOf } from './words.js';
 
 /** The strips of the edge gauge, each a block. */
@@ -16,6 +15,7 @@ const gaugeHeading = ({ measure }: Setting, width: number, inParts: boolean): Bl
   captioned(
     'Edge gauge',
     body(inParts ? `${GAUGE_WORDS} ${JOINED_GAUGE_WORDS}` : GAUGE_WORDS, width, measure),
+    width,
     measure,
   );
 

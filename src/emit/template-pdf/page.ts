@@ -14,7 +14,7 @@ export interface Page {
   readonly window: { readonly drawing: Drawing; readonly box: Box } | null;
 }
 
-export interface PageName {
+export interface PageLabel {
   readonly name: string;
   readonly place: string;
 }
@@ -39,7 +39,7 @@ export function roomAboveFoot(setting: Setting, size: Size): Box {
 export function composed(
   setting: Setting,
   size: Size,
-  name: PageName,
+  name: PageLabel,
   top: Block | null,
   window: Page['window'] = null,
 ): Page {
@@ -54,3 +54,6 @@ export function composed(
     ],
   };
 }
+
+/** The same sheet lying on its long side. */
+export const turned = ({ width, height }: Size): Size => ({ width: height, height: width });

@@ -8,11 +8,11 @@ import { drawBlank } from '../../drawing/draw-blank.js';
 import { flapNames } from '../../drawing/flap-names.js';
 import { place, SQUARE_TO_PAGE } from '../../drawing/place.js';
 import type { EmitOptions, Emitter, Job } from '../emitter.js';
+import { paperSize } from '../paper-size.js';
 import { LONGEST_PAGE, openDocument } from '../pdf/document.js';
 import { paint, paintWithin } from '../pdf/paint.js';
 import { onePage } from './one-page.js';
-import type { Page, Setting } from './page.js';
-import { pageSize, turned } from './page-sizes.js';
+import { type Page, type Setting, turned } from './page.js';
 import { tiledPages } from './tiled-pages.js';
 
 /** A printer's margin beyond this would leave no room for the bars on the smallest sheet, in mm. */
@@ -48,7 +48,7 @@ function pages(setting: Setting, options: EmitOptions): readonly Page[] {
   const lines = drawBlank(folding, envelope);
   const names = flapNames(folding, lines, setting.measure);
   const blank = place([...lines, ...names], { angleDegrees: SQUARE_TO_PAGE });
-  const sheet = pageSize(options.page, setting.job);
+  const sheet = options.page === 'fit' ? null : paperSize(options.page, envelope.units);
   const sheets = sheet ? [sheet, turned(sheet)] : [null];
   for (const size of sheets) {
     const one = onePage(setting, blank, size);

@@ -6,8 +6,7 @@ import type { Size } from '../../recipe/recipe.js';
 import { beside, type Block, stack } from './block.js';
 import { gaugePages, wholeGauge } from './gauge-pages.js';
 import { captioned, heading, key, notes, SECTION_GAP } from './furniture.js';
-import { composed, type Page, roomAboveFoot, type Setting } from './page.js';
-import { turned } from './page-sizes.js';
+import { composed, type Page, roomAboveFoot, type Setting, turned } from './page.js';
 import { plan } from './plan.js';
 
 /** The lines at the blank's edge are drawn half outside it; they are shown whole, in mm. */
@@ -99,7 +98,7 @@ function aboutBlock(setting: Setting, blank: Drawing, tiling: Tiling, room: Box)
       blank.filter(({ layer }) => PLANNED.has(layer)),
       { width: column, height: Math.min(left, column) },
     );
-  const figure = tiled && left > 30 ? [captioned(pagesInPlan(tiling), laid(), measure)] : [];
+  const figure = tiled && left > 30 ? [captioned(pagesInPlan(tiling), laid(), column, measure)] : [];
   return stack(
     SECTION_GAP,
     head,

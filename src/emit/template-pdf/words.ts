@@ -4,8 +4,8 @@ import type { Size } from '../../recipe/recipe.js';
 import type { Job } from '../emitter.js';
 
 export const CHECK_WORDS = {
-  first: 'Print at 100 %, nothing fitted to the page.',
-  then: 'Measure both bars and the square before you cut: if they are off, so is everything.',
+  print: 'Print at 100 %, nothing fitted to the page.',
+  measure: 'Measure both bars and the square before you cut: if they are off, so is everything.',
 };
 
 export const FACE_WORDS = 'It shows the inside of the paper: lay the show side down.';
