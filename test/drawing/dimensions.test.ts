@@ -92,7 +92,7 @@ test.each(Object.entries(CASES))(
       { width: 170, height: 170 },
       { width: 120, height: 120 },
       { width: 170, height: 110 },
-    { width: 90, height: 90 },
+      { width: 90, height: 90 },
     ]) {
       const { drawing, width, height } = dimensions(of.folding, of.envelope, box, measure);
       expect(collisions(drawing)).toEqual([]);
