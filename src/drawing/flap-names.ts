@@ -36,8 +36,10 @@ export function flapNames({ made }: Folding, drawing: Drawing, measure: TextMeas
       const { x, y } = OUTWARD[flap];
       return { x: x === 0 ? made.faceCentre.x : x * out, y: y === 0 ? made.faceCentre.y : y * out };
     });
+  // Pages of a tiled drawing often meet in the middle.
+  const offCentre = { x: made.faceCentre.x, y: made.faceCentre.y + made.face.height / 4 };
   return [
     ...FLAP_NAMES.flatMap((flap) => set(flap, Math.min(LARGEST, made.heights[flap] / 6), onAxis(flap))),
-    ...set('inside of the face', Math.min(LARGEST, made.face.width / 14), [made.faceCentre]),
+    ...set('inside of the face', Math.min(LARGEST, made.face.width / 14), [offCentre]),
   ];
 }
