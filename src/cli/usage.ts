@@ -18,19 +18,18 @@ Example: plica check specs
 
 /** The help for one command. */
 export const commandUsage = ({ name, operands, details, example, options }: Command): string =>
-  `Usage: plica ${[name, operands, '[OPTION…]'].filter((part) => part !== '').join(' ')}
+  `Usage: plica ${name} ${operands} [OPTION…]
 
 ${details}
 
-${columns([...options, ...COMMON_OPTIONS].map((option) => [spelled(option), meaning(option)]))}
+${[...options, ...COMMON_OPTIONS].map((option) => `  --${spelled(option)}\n      ${option.meaning}`).join('\n')}
 
 Example: ${example}
 `;
 
-const spelled = ({ name, value }: Option): string => `--${name}${value === null ? '' : ` ${value}`}`;
-
-const meaning = ({ meaning, choices }: Option): string =>
-  choices === undefined ? meaning : `${choices.join(', ')}: ${meaning}`;
+/** `strict`, `out DIR`, `format text|json` */
+const spelled = ({ name, value, choices }: Option): string =>
+  value === null ? name : `${name} ${choices?.join('|') ?? value}`;
 
 function columns(rows: readonly (readonly [left: string, right: string])[]): string {
   const width = Math.max(...rows.map(([left]) => left.length));

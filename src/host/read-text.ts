@@ -23,8 +23,8 @@ function decoded(read: Read): TextRead {
 
 /** Names the encoding where its mark gives it away, else the first line that is at fault. */
 function notUtf8(bytes: Buffer): string {
-  const mark = bytes.readUInt16BE(0);
-  if (mark === 0xfffe || mark === 0xfeff) return 'it is UTF-16, not UTF-8; save it as UTF-8';
+  const mark = bytes.toString('hex', 0, 2);
+  if (mark === 'fffe' || mark === 'feff') return 'it is UTF-16, not UTF-8; save it as UTF-8';
   let line = 1;
   for (let start = 0; start < bytes.length; line++) {
     const end = bytes.indexOf(0x0a, start);

@@ -14,13 +14,13 @@ import { counted } from '../words.js';
 
 /** What most printers cannot reach (common practice, no source), and more than any needs, in mm. */
 const USUAL_MARGIN = 6;
-const MOST_MARGIN = 50;
+const MOST_MARGIN = 35;
 
 const PAGES: readonly PageName[] = ['letter', 'a4', 'a3', 'tabloid', 'legal', 'fit'];
 
 export const build: Command = {
   name: 'build',
-  operands: '[PATH…]',
+  operands: '[PATH…] --out DIR',
   takes: [0, Infinity],
   summary: 'write cut sheets and true-size templates as PDF',
   details: `Writes NAME.cut-sheet.pdf and NAME.template.pdf for every envelope in the files given (or

@@ -1,0 +1,100 @@
+import { expect, test } from 'vitest';
+import { plica, SOUND } from '../support/command-line.js';
+
+const envelope = (entries: string): string => `units in\nenvelope tides {\n${entries}\n}\n`;
+
+/** What is written, and the rule that it breaks. */
+const REFUSED: readonly (readonly [what: string, text: string, rule: string])[] = [
+  ['unknown units', 'units ell\nenvelope tides { card: A6 }\n', 'unknown-name'],
+  ['an unknown unit', envelope('card: 8 1/2 x 5 1/2 ell'), 'unknown-name'],
+  ['a zero length', envelope('card: 0 x 5'), 'range'],
+  ['a negative length', envelope('card: quarter letter\nseam: -1/2'), 'range'],
+  ['a huge length', envelope('card: 9999999 x 5'), 'range'],
+  ['an infinite length', envelope(`card: 1${'0'.repeat(400)} x 5`), 'syntax'],
+  ['a missing card', envelope('seam: 1/2'), 'missing'],
+];
+
+test.each(REFUSED)('%s is a finding, exit 1', async (_, text, rule) => {
+  const { code, out, err } = await plica('check a.plica', { files: { 'a.plica': text } });
+  expect(code).toBe(1);
+  expect(out).toContain(`error[${rule}]`);
+  expect(out.match(/^(error|warning)\[/gm)).toHaveLength(1);
+  expect(err).toBe('');
+});
+
+test.each(REFUSED)('%s: build writes nothing', async (_, text) => {
+  const files = { 'a.plica': text };
+  const before = Object.keys(files).length;
+  const { code, err, files: after } = await plica('build a.plica --out out', { files });
+  expect(code).toBe(1);
+  expect(err).toContain('error[');
+  expect(after.size).toBe(before);
+});
+
+test('an empty file has nothing wrong, but nothing to show or build either', async () => {
+  const files = { 'empty.plica': '' };
+  expect(await plica('check empty.plica', { files })).toMatchObject({
+    code: 0,
+    out: 'nothing wrong in 1 file, but no envelope in it either\n',
+  });
+  for (const line of ['show empty.plica', 'build empty.plica --out out']) {
+    expect(await plica(line, { files })).toMatchObject({
+      code: 2,
+      out: '',
+      err: 'plica: there is no envelope in what was given\n',
+    });
+  }
+});
+
+test('a folder without recipes', async () => {
+  expect(await plica('check drawer', { folders: ['drawer'] })).toMatchObject({
+    code: 2,
+    out: '',
+    err: 'plica: drawer: there are no recipes (*.plica) in this folder\n',
+  });
+});
+
+test('a path that leads nowhere; the other files are still checked', async () => {
+  const { code, out, err } = await plica('check nowhere.plica a.plica', { files: { 'a.plica': SOUND } });
+  expect(code).toBe(2);
+  expect(err).toBe('plica: nowhere.plica: there is no such file or folder\n');
+  expect(out).toBe('nothing wrong in 1 envelope of 1 file\n');
+});
+
+test('a file that is not UTF-8 names the line, and UTF-16 by its name', async () => {
+  const latin = Uint8Array.from([...Buffer.from(`${SOUND}# caf`), 0xe9, 0x0a]);
+  expect(await plica('check a.plica', { files: { 'a.plica': latin } })).toMatchObject({
+    code: 2,
+    out: '',
+    err: 'plica: a.plica: line 4 is not UTF-8; save the file as UTF-8\n',
+  });
+  const wide = Buffer.from(`\ufeff${SOUND}`, 'utf16le');
+  expect((await plica('check a.plica', { files: { 'a.plica': wide } })).err).toBe(
+    'plica: a.plica: it is UTF-16, not UTF-8; save it as UTF-8\n',
+  );
+  expect(await plica('check a.plica', { files: { 'a.plica': Uint8Array.of(0xff) } })).toMatchObject({
+    code: 2,
+  });
+});
+
+test('a byte order mark and carriage returns change nothing', async () => {
+  const text = `\ufeff${SOUND.replaceAll('\n', '\r\n')}`;
+  expect(await plica('check a.plica', { files: { 'a.plica': text } })).toMatchObject({ code: 0 });
+});
+
+test('a file larger than 1 MB is refused', async () => {
+  const text = `${SOUND}${'#'.repeat(1_000_000)}`;
+  expect(await plica('check a.plica', { files: { 'a.plica': text } })).toMatchObject({
+    code: 2,
+    err: 'plica: a.plica: it is larger than 1 MB\n',
+  });
+});
+
+test('an output folder that cannot be written', async () => {
+  const { code, out, err } = await plica('build a.plica --out out', {
+    files: { 'a.plica': SOUND },
+    unwritable: 'permission denied',
+  });
+  expect({ code, out }).toEqual({ code: 2, out: '' });
+  expect(err).toBe('plica: out cannot be written: permission denied\n');
+});
