@@ -15,6 +15,9 @@ const PAPER_SIZES: Readonly<Record<PaperName, Size>> = {
   a3: { width: 297, height: 420 },
 };
 
+/** A printer's margin beyond this, in mm, would leave no room for a drawing or a scale bar on the smallest sheet. */
+export const WIDEST_MARGIN = 35;
+
 /** The printer's sheet upright: what was asked for, else letter where the recipe measures in inches and A4 elsewhere. */
 export const paperSize = (paper: PaperName | null, units: Units): Size =>
   PAPER_SIZES[paper ?? (units === 'in' ? 'letter' : 'a4')];

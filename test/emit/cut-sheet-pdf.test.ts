@@ -133,12 +133,12 @@ test('same input, same bytes', async () => {
   expect(Buffer.compare(one as Uint8Array, other as Uint8Array)).toBe(0);
 });
 
-test('a printer’s own margin is kept', async () => {
-  const margin = 30;
-  for (const page of await pagesOf(halfLetter(), { margin }))
-    for (const { x, y } of page.runs) {
-      expect(x).toBeGreaterThan((margin / 25.4) * 72 - 0.5);
-      expect(y).toBeGreaterThan((margin / 25.4) * 72 - 0.5);
+test('a printer’s own margin is kept, up to the widest', async () => {
+  const margin = 35;
+  for (const asked of [margin, 300])
+    for (const page of await pagesOf(halfLetter({ note: [NOTE] }), { margin: asked })) {
+      expect(faults(page)).toEqual([]);
+      for (const { x, y } of page.runs) expect(Math.min(x, y)).toBeGreaterThan((margin / 25.4) * 72 - 0.5);
     }
 });
 

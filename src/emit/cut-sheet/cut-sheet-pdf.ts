@@ -2,7 +2,7 @@ import { dimensions, type Figure } from '../../drawing/dimensions.js';
 import { place } from '../../drawing/place.js';
 import type { Size } from '../../recipe/recipe.js';
 import type { EmitOptions, Emitter, Job } from '../emitter.js';
-import { paperSize } from '../paper-size.js';
+import { paperSize, WIDEST_MARGIN } from '../paper-size.js';
 import { openDocument, type PdfDocument, POINTS_PER_MM } from '../pdf/document.js';
 import { paint } from '../pdf/paint.js';
 import { setSheet } from './page/set-sheet.js';
@@ -36,7 +36,7 @@ async function emit(job: Job, options: EmitOptions): Promise<Uint8Array> {
   const page = {
     width: size.width * POINTS_PER_MM,
     height: size.height * POINTS_PER_MM,
-    margin: Math.max(MARGIN, options.margin) * POINTS_PER_MM,
+    margin: Math.min(Math.max(MARGIN, options.margin), WIDEST_MARGIN) * POINTS_PER_MM,
   };
   const figure = dimensions(job.folding, job.envelope, DRAWING, document.measure);
   for (const items of setSheet(sheet, page, figure, measure)) {

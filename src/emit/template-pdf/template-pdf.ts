@@ -8,15 +8,12 @@ import { drawBlank } from '../../drawing/draw-blank.js';
 import { flapNames } from '../../drawing/flap-names.js';
 import { place, SQUARE_TO_PAGE } from '../../drawing/place.js';
 import type { EmitOptions, Emitter, Job } from '../emitter.js';
-import { paperSize } from '../paper-size.js';
+import { paperSize, WIDEST_MARGIN } from '../paper-size.js';
 import { LONGEST_PAGE, openDocument } from '../pdf/document.js';
 import { paint, paintWithin } from '../pdf/paint.js';
 import { onePage } from './one-page.js';
 import { type Page, type Setting, turned } from './page.js';
 import { tiledPages } from './tiled-pages.js';
-
-/** A printer's margin beyond this would leave no room for the bars on the smallest sheet, in mm. */
-export const WIDEST_MARGIN = 35;
 
 export const template: Emitter = {
   name: 'template',
