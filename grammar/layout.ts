@@ -2,6 +2,7 @@ import type { TokenType } from 'chevrotain';
 import type { Diagnostic } from '../src/diagnostics/diagnostic.js';
 import { nearest } from '../src/text/nearest.js';
 import type { Source } from '../src/text/source.js';
+import type { Span } from '../src/text/span.js';
 import { readLine } from './line.js';
 import { absent, endOf, is, makeToken, readAs, spanOf, type Token } from './token.js';
 import {
@@ -46,6 +47,8 @@ import {
 export interface Layout {
   readonly tokens: Token[];
   readonly diagnostics: readonly Diagnostic[];
+  /** What was not read at all, after its one finding. */
+  readonly passed: readonly Span[];
 }
 
 /**
@@ -61,15 +64,19 @@ export function layOut(source: Source, scanned: readonly Token[]): Layout {
     tokens: [],
     diagnostics: [],
     open: null,
+    balanced:
+      scanned.filter((token) => is(token, OpenBrace)).length ===
+      scanned.filter((token) => is(token, CloseBrace)).length,
     statements: 0,
     astray: false,
+    passed: [],
   };
   while (passLineEnds(work)) {
     if (work.open === null) readStatement(work);
     else readEntry(work);
   }
   if (work.open !== null) closeBlock(work, work.open);
-  return { tokens: work.tokens, diagnostics: work.diagnostics };
+  return { tokens: work.tokens, diagnostics: work.diagnostics, passed: work.passed };
 }
 
 // Statements
@@ -146,7 +153,7 @@ function readUnknownStatement(work: Work, first: Token): void {
   });
   if (meant !== undefined)
     readKnownStatement(work, { ...first, image: meant }, statementWords.get(meant) as TokenType);
-  else passStatement(work);
+  else work.passed.push(passStatement(work));
 }
 
 function passPropertyAstray(work: Work, first: Token): void {
@@ -261,17 +268,19 @@ function readEntry(work: Work): void {
     work.tokens.push(absent(Eol, endOf(first)));
     return;
   }
-  if (beginsStatement(work)) {
-    closeBlock(work, open, first);
-    return;
-  }
-  if (is(first, OpenBrace)) {
+  const begins = beginsStatement(work);
+  if (is(first, OpenBrace) || (begins && work.balanced && statementWords.get(first.image) === BlockType)) {
     say(work, {
       message: 'a block cannot stand inside a block',
       at: spanOf(source, first),
-      help: 'close the block before it with `}`',
+      related: [{ span: spanOf(source, open), text: 'the block around it' }],
+      help: 'move it out, before or after the block around it',
     });
-    passBlock(work);
+    work.passed.push(passStatement(work));
+    return;
+  }
+  if (begins) {
+    closeBlock(work, open, first);
     return;
   }
   if (!is(first, Word)) {
@@ -414,30 +423,38 @@ function saySemicolon(work: Work, token: Token): void {
   const after = peek(work, 1);
   const ends = after === undefined || is(after, Eol, CloseBrace);
   say(work, {
-    message: ends ? 'a line ends without `;`' : 'a line holds one entry, and no `;` parts two',
+    message: 'it is the end of the line that ends an entry or a statement, not `;`',
     at: spanOf(work.source, token),
     ...(ends ? remove(work, token) : { help: `begin a new line before ${shown(after)}` }),
   });
 }
 
 /** The mark that ought to stand after a name: put in, or put in the place of another. */
-function mendMark(work: Work, name: Token, type: TokenType, text: string): Token {
-  const mark = peek(work);
-  const there = is(mark, Colon, Equals) ? (mark as Token) : null;
-  const at = spanOf(work.source, name, there ?? name);
+function mendMark(work: Work, name: Token, type: TokenType, mark: string): Token {
+  const { source } = work;
+  const there = is(peek(work), Colon, Equals) ? (peek(work) as Token) : null;
+  const span = spanOfAll(work, nextValue(work, there === null ? 0 : 1));
+  const joined = mark === '=' ? ' =' : mark;
+  const end = there === null ? endOf(name) : endOf(there);
   say(work, {
-    message: `\`${name.image}\` is followed by \`${text}\``,
-    at: there === null ? at : spanOf(work.source, there),
-    help: `write \`${name.image}${text === '=' ? ' =' : text} …\``,
-    fix: [
+    message:
       there === null
-        ? { span: { ...at, start: at.end }, text: text === '=' ? ' =' : text }
-        : { span: { ...at, start: endOf(name) }, text: text === '=' ? ' =' : text },
-    ],
+        ? `\`${name.image}\` has no \`${mark}\` before its value`
+        : `\`${name.image}\` takes \`${mark}\` before its value, not \`${there.image}\``,
+    at: spanOf(source, there ?? name),
+    help: `write \`${name.image}${joined} ${span === null ? 'VALUE' : source.text.slice(span.start, span.end)}\``,
+    fix: [{ span: { source, start: endOf(name), end }, text: joined }],
   });
   if (there === null) return absent(type, endOf(name));
   work.next++;
   return readAs(type, there);
+}
+
+/** What stands from there to the end of the entry, as far as a message would show it. */
+function nextValue(work: Work, from: number): readonly Token[] {
+  const value = work.scanned.slice(work.next + from, work.next + from + 30);
+  const end = value.findIndex((token) => is(token, Eol, CloseBrace, Semicolon));
+  return end < 0 ? value : value.slice(0, end);
 }
 
 /** A block left open ends before what follows it. */

@@ -83,7 +83,9 @@ function lookAtNumber(token: Token, source: Source): Seen {
     at,
     ...(value.why === undefined ? {} : { why: value.why }),
     help:
-      only === undefined ? 'write it as `12`, `0.5`, `1/2` or `5 1/2`' : `write ${either(value.readings)}`,
+      only === undefined
+        ? (value.help ?? 'write it as `12`, `0.5`, `1/2` or `5 1/2`')
+        : `write ${either(value.readings)}`,
     ...(only !== undefined && others.length === 0 ? { fix: [{ span: at, text: only }] } : {}),
   });
   return { reading: readAs(NumberToken, token, null), finding };
@@ -235,10 +237,7 @@ function reportOddSpaces(source: Source, offsets: readonly number[], tokens: rea
       message: 'a plain space is wanted here',
       at,
       label: `this is ${characterName(source.text.charCodeAt(at.start))}`,
-      help:
-        spans.length === 1
-          ? 'type a space instead'
-          : `type a space instead, here and ${spans.length - 1} times more on this line`,
+      help: `type a space instead${['', ', here and once more on this line'][spans.length - 1] ?? ', wherever it stands on this line'}`,
       fix: spans.map((span) => ({ span, text: ' ' })),
     });
   });

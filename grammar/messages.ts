@@ -103,6 +103,7 @@ function inchMarkInString({ source, token, before }: Stop): Report | null {
   return {
     message: 'the string ends at the inch mark inside it',
     at: { source, start: close, end: close + 1 },
+    label: 'the string ends here',
     help: 'write `\\"` for an inch mark in a string, or `in`',
     ...(sure ? { fix: edits } : {}),
   };
@@ -157,7 +158,6 @@ const instead: ReadonlyMap<string, string> = new Map([
   ['$', 'a name needs no sign before it, and a price no currency'],
   ['€', 'a price needs no currency'],
   ['£', 'a price needs no currency'],
-  ['@', 'a name needs no sign before it'],
   ['\\', 'a line needs no sign to go on: a list goes on after its comma'],
   ['°', 'a recipe has no angles'],
   ['“', 'a string stands between double quotes `"`'],
@@ -359,7 +359,7 @@ function leadingPlus({ source, token, after }: Stop): Report | null {
   return {
     message: 'no sign stands before a value but `-`',
     at: spanOf(source, token),
-    help: 'take it out',
+    help: value === undefined ? 'take it out' : `write \`${value.image}\``,
     ...(value === undefined
       ? {}
       : { fix: [{ span: { source, start: token.startOffset, end: value.startOffset }, text: '' }] }),

@@ -27,6 +27,8 @@ export interface BadNumber {
   readonly wrong: string;
   readonly why?: string;
   readonly readings: readonly string[];
+  /** What to do where there is no reading to choose. */
+  readonly help?: string;
 }
 
 /** The value of a number as written (`12`, `.5`, `5 1/2`, `5½`), or what is wrong with it. */
@@ -59,7 +61,9 @@ function fraction(image: string): number | BadNumber | null {
   const parts = /^(?:(\d+)[ \t]+)?(\d+)\/(\d+)$/.exec(image);
   if (parts === null) return null;
   const [, whole, over = '', under = ''] = parts;
-  if (Number(under) === 0) return { wrong: 'divides by zero', readings: [] };
+  if (Number(under) === 0) {
+    return { wrong: 'divides by zero', readings: [], help: 'write a number above zero under the stroke' };
+  }
   if (Number(over) < Number(under)) return Number(whole ?? 0) + Number(over) / Number(under);
   return {
     wrong: 'is not a fraction',

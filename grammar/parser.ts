@@ -79,10 +79,13 @@ export function parse(source: Source): Parsed {
   if (source.text.length > longestText)
     return { file: fileNode(source, [], []), diagnostics: [tooLong(source)] };
   const { tokens, comments, diagnostics: odd } = lex(source);
-  const { tokens: laid, diagnostics: mended } = layOut(source, tokens);
+  const { tokens: laid, diagnostics: mended, passed } = layOut(source, tokens);
   parser ??= new RecipeParser({ validate: false });
   const { statements, diagnostics } = parser.read(source, laid);
-  const found = [...odd, ...mended, ...diagnostics].sort(
+  const read = odd.filter(
+    ({ primary: { span } }) => !passed.some(({ start, end }) => start <= span.start && span.end <= end),
+  );
+  const found = [...read, ...mended, ...diagnostics].sort(
     (a, b) => a.primary.span.start - b.primary.span.start,
   );
   if (found.length <= mostSlips) return { file: fileNode(source, statements, comments), diagnostics: found };

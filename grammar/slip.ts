@@ -11,4 +11,7 @@ export const slip = (what: Report): Diagnostic =>
     ...(what.why === undefined ? {} : { why: cropped(what.why) }),
   });
 
-const cropped = (text: string): string => text.replace(/`([^`]{60})[^`]+`/g, '`$1…`');
+const cropped = (text: string): string =>
+  text.replace(/`([^`]*)`/g, (quote, inner: string) =>
+    inner.length > 60 ? `\`${inner.slice(0, 59)}…\`` : quote,
+  );

@@ -2,7 +2,7 @@ import type { Diagnostic } from '../src/diagnostics/diagnostic.js';
 import type { Report } from '../src/diagnostics/problem.js';
 import type { Source } from '../src/text/source.js';
 import type { Span } from '../src/text/span.js';
-import { is, spanOf, type Token } from './token.js';
+import { endOf, is, spanOf, type Token } from './token.js';
 import {
   BlockType,
   CloseBrace,
@@ -30,9 +30,13 @@ export interface Work {
   readonly diagnostics: Diagnostic[];
   /** The brace of the block being read. */
   open: Token | null;
+  /** As many braces open as close: a block inside another was meant so. */
+  readonly balanced: boolean;
   statements: number;
   /** A property outside any block was reported; those that follow it are the same mistake. */
   astray: boolean;
+  /** Statements that were not read, after their one finding. */
+  readonly passed: Span[];
 }
 
 export function say(work: Work, what: Report): void {
@@ -90,12 +94,14 @@ export function passBlock(work: Work): void {
 }
 
 /** Passes a line, and the block that follows it. */
-export function passStatement(work: Work): void {
+export function passStatement(work: Work): Span {
+  const start = (peek(work) as Token).startOffset;
   passLine(work);
   if (is(nextOnAnyLine(work), OpenBrace)) {
     passLineEnds(work);
     passBlock(work);
   }
+  return { source: work.source, start, end: endOf(peek(work, -1) as Token) };
 }
 
 export function restOfLine(work: Work): readonly Token[] {

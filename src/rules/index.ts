@@ -38,7 +38,7 @@ export const RULES: readonly Rule[] = [
 /** What there is to say about a folded envelope, rule by rule, each finding with a remedy that was tried on it. */
 export function check(envelope: Envelope, folding: Folding, facts: Facts): readonly Diagnostic[] {
   const subject = { envelope, folding, facts };
-  return look(subject, 'said').map((finding) => mend(finding, subject, look));
+  return mend(look(subject, 'said'), subject, look);
 }
 
 const look: Look = (subject, which) => {

@@ -121,9 +121,9 @@ const LENGTHS: {
 };
 
 /** How many steps of the ruler are tried, at most; the first few one by one, then ever larger strides. */
-const MOST_STEPS = 2000;
-const ONE_BY_ONE = 8;
-const STRIDE = 1.25;
+const MOST_STEPS = 600;
+const ONE_BY_ONE = 4;
+const STRIDE = 1.5;
 
 /** The statements with the fewest steps that serve: found by striding out, then halving back. */
 function fewest(at: (subject: Subject, steps: number) => Statements | null): Remedy {
