@@ -85,7 +85,7 @@ export const scanned: readonly Scanned[] = [
   { type: Comment, first: '#', pattern: /#[^\r\n]*/y },
   { type: Eol, first: '\r\n', pattern: /\r\n|\r|\n/y },
   { type: InchMark, first: '"″', pattern: new RegExp(`(?<=${digit})["″]`, 'y') },
-  { type: OddInch, first: "″“”'’′", pattern: new RegExp(`(?<=${digit})(?:[“”]|\'\'|’’|′′)|″`, 'y') },
+  { type: OddInch, first: "″“”'’′", pattern: new RegExp(`(?<=${digit})(?:[“”]|''|’’|′′)|″`, 'y') },
   { type: Text, first: '"', pattern: /"(?:[^"\\\r\n]|\\[^\r\n])*"/y },
   { type: OddText, first: '“”„', pattern: /[“”„][^“”„"\r\n]*[“”"]/y },
   { type: OddText, first: '"', pattern: /"[^“”"\\\r\n]*”/y },
