@@ -1,5 +1,5 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.js';
-import { report } from '../diagnostics/problem.js';
+import { type Problem, report } from '../diagnostics/problem.js';
 import { restate, type Statements } from '../recipe/restate.js';
 import { folded } from './folded.js';
 import type { Offer } from './offer.js';
@@ -13,7 +13,7 @@ export type Look = (subject: Subject, which: 'said' | 'all') => readonly Finding
 const OFFERS = 2;
 
 /** How many statements are tried for a finding, at most; a recipe wrong in many ways would take seconds otherwise. */
-const MOST_TRIALS = 200;
+const MOST_TRIALS = 100;
 
 /** The findings with their help: the first of the remedies of each that serve when they are tried on the envelope. */
 export function mend(findings: readonly Finding[], subject: Subject, look: Look): readonly Diagnostic[] {
@@ -21,9 +21,10 @@ export function mend(findings: readonly Finding[], subject: Subject, look: Look)
   return findings.map((finding) => {
     const { problem, remedies: _remedies, advice, about: _about, sure, ...what } = finding;
     const offers = serving(finding, subject, look, tried);
-    const help = offers.length > 0 ? offers.map(({ text }) => text).join(', or ') : advice;
+    const help =
+      offers.length > 0 ? offers.map(({ text }) => text).join(', or ') : (advice ?? inGeneral(problem));
     const fix = sure ? (offers[0]?.edits ?? null) : null;
-    return report(problem, { ...what, ...(help ? { help } : {}), ...(fix ? { fix } : {}) });
+    return report(problem, { ...what, help, ...(fix ? { fix } : {}) });
   });
 }
 
@@ -88,6 +89,10 @@ function firstFew({ remedies }: Finding, trial: Trial): readonly Offer[] {
   }
   return offers;
 }
+
+/** How such a mistake is usually mended: where too much is wrong at once for any one edit to do it. */
+const inGeneral = ({ remedy }: Problem): string =>
+  `${remedy.charAt(0).toLowerCase()}${remedy.slice(1).replace(/\.$/, '')}`;
 
 const identity = ({ problem, about }: Finding): string => `${problem.name} ${about}`;
 const severity = (found: Finding) => found.severity ?? found.problem.severity;
