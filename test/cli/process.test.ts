@@ -141,3 +141,7 @@ test('the package holds the program and what it needs, and nothing else', () => 
   }
   expect(paths.filter((path) => /^(src|test|grammar|specs)\//.test(path))).toEqual([]);
 });
+
+test('the program is plain ASCII, since it is read byte for byte', () => {
+  expect(readFileSync('dist/program.cjs').every((byte) => byte < 0x80)).toBe(true);
+});

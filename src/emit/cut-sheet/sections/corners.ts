@@ -36,7 +36,7 @@ function notched({ envelope, say, folding }: Bench, ends: readonly FlapName[]): 
     `On the side ${box ? 'flaps and their walls' : 'flaps'} cut ${back} inside the ${listed(ends)} ${scores}, nearer the middle of the blank.`,
     `On the ${either(ends)} flap start where the ${box ? 'first ' : ''}scores cross, follow the side score for ` +
       `${box ? `the wall and ${back} more` : back}, then lean in one part in eight.`,
-    `End the notch in a round hole ${both(say.exact(2 * notchRadius(caliper)))} across, lest it tear.`,
+    `Round the notch where the two cuts meet, to a radius of ${both(say.exact(notchRadius(caliper)))}, lest it tear.`,
   );
 }
 
