@@ -8,8 +8,6 @@ export interface Point {
   readonly y: number;
 }
 
-export const point = (x: number, y: number): Point => ({ x, y });
-
 /** A straight stretch between two points. */
 export interface Segment {
   readonly from: Point;

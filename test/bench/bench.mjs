@@ -23,14 +23,14 @@ function timed(work) {
 function processes() {
   const out = mkdtempSync(join(tmpdir(), 'plica-bench-'));
   const commands = [
-    ['node -e 0', ['-e', '0']],
-    ['plica check', [PROGRAM, 'check', RECIPE]],
-    ['plica show', [PROGRAM, 'show', RECIPE]],
-    ['plica build (two PDFs)', [PROGRAM, 'build', RECIPE, '--out', out]],
+    { name: 'node -e 0', args: ['-e', '0'] },
+    { name: 'plica check', args: [PROGRAM, 'check', RECIPE] },
+    { name: 'plica show', args: [PROGRAM, 'show', RECIPE] },
+    { name: 'plica build (two PDFs)', args: [PROGRAM, 'build', RECIPE, '--out', out] },
   ];
   const figures = commands.map(() => []);
   for (let run = -1; run < RUNS; run++) {
-    commands.forEach(([name, args], index) => {
+    commands.forEach(({ name, args }, index) => {
       const ms = timed(() => {
         const { status } = spawnSync(process.execPath, args, { stdio: 'ignore' });
         if (status !== 0) throw new Error(`${name} ended with ${status}`);
@@ -41,7 +41,7 @@ function processes() {
   rmSync(out, { recursive: true });
   row(`whole process, median of ${RUNS}`, 'ms', 'times bare');
   const bare = median(figures[0]);
-  commands.forEach(([name], index) => {
+  commands.forEach(({ name }, index) => {
     const ms = median(figures[index]);
     row(name, ms.toFixed(1), (ms / bare).toFixed(2));
   });
@@ -56,9 +56,12 @@ const noReader = () => ({ kind: 'unreadable', reason: 'nothing is used' });
 function library() {
   console.log();
   row('in process, median of 5', 'ms', 'recipes/s', 'MB/s', 'growth');
-  for (const [name, work] of [
-    ['parse', (text) => parse(source('bench.plica', text))],
-    ['compile', (text) => compile([{ id: 'bench', source: source('bench.plica', text) }], noReader)],
+  for (const { name, work } of [
+    { name: 'parse', work: (text) => parse(source('bench.plica', text)) },
+    {
+      name: 'compile',
+      work: (text) => compile([{ id: 'bench', source: source('bench.plica', text) }], noReader),
+    },
   ]) {
     let before = null;
     for (const count of [1, 1000, 10000]) {
