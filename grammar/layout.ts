@@ -85,8 +85,8 @@ function readStatement(work: Work): void {
   const first = peek(work) as Token;
   if (is(first, Word)) {
     const type = statementWords.get(first.image);
-    const property =
-      is(peek(work, 1), Colon, Equals) || (first.image === 'expect' && is(peek(work, 1), Word));
+    // Of the words that begin a statement only `paper` is a property too.
+    const property = looksLikeEntry(work) && (type === undefined || type === BlockType);
     if (property) passPropertyAstray(work, first);
     else if (type === undefined) readUnknownStatement(work, first);
     else readKnownStatement(work, first, type);
