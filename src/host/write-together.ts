@@ -1,4 +1,13 @@
-import { lstatSync, mkdirSync, readFileSync, realpathSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  lstatSync,
+  mkdirSync,
+  readFileSync,
+  realpathSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import type { NewFile, Written } from './host.js';
 import { whyNot } from './why-not.js';
@@ -11,7 +20,7 @@ export function writeTogether(folder: string, files: readonly NewFile[]): Writte
   const moves: Move[] = [];
   let at = folder;
   try {
-    mkdirSync(folder, { recursive: true });
+    makeFolder(folder);
     for (const { name, bytes } of files) {
       at = join(folder, name);
       const place = placeOf(at);
@@ -35,6 +44,22 @@ export function writeTogether(folder: string, files: readonly NewFile[]): Writte
     return undo(moves, at, whyNot(error));
   }
 }
+
+/**
+ * Makes a folder and those above it that are missing, one at a time: told to do that by itself, Node 20 never returns
+ * where a file system says that a new folder's parent is not there although it is (`/proc`).
+ */
+function makeFolder(folder: string): void {
+  if (isFolder(folder)) return;
+  if (dirname(folder) !== folder) makeFolder(dirname(folder));
+  try {
+    mkdirSync(folder);
+  } catch (error) {
+    if (!isFolder(folder)) throw error; // another program may have made it meanwhile
+  }
+}
+
+const isFolder = (path: string): boolean => statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false;
 
 /** A file on its way. `before`: what lay in its place; null: nothing. */
 interface Move {

@@ -99,6 +99,11 @@ test('writing: a file in place of the folder is said, and kept', () => {
   expect(readFileSync(join(folder, 'out'), 'utf8')).toBe('mine');
 });
 
+test.runIf(process.platform === 'linux')('writing: a place that takes no folder is said at once', () => {
+  const files = [{ name: 'a.pdf', bytes: bytes('A') }];
+  expect(host.write('/proc/nowhere/out', files)).toMatchObject({ kind: 'unwritable' });
+});
+
 test('writing: a link to a file is written through, not replaced', () => {
   const folder = scratch({ 'real/a.pdf': 'old' });
   mkdirSync(join(folder, 'out'));
