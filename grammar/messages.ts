@@ -15,6 +15,7 @@ import {
   Eol,
   Equals,
   Expect,
+  FirstOfPhrase,
   Let,
   Like,
   Minus,
@@ -78,6 +79,7 @@ const slips: readonly Recognise[] = [
   unitApart,
   reservedWord,
   listForOne,
+  sumAmongWords,
   thirdSide,
   leadingPlus,
   numbersSideBySide,
@@ -339,6 +341,22 @@ function listForOne({ source, line, token }: Stop): Report | null {
       ? 'write a `let` for each, or `x` between the sides of a size'
       : 'write an `expect` for each',
   };
+}
+
+/** `rounded 1/4 + 1/8`, `half letter x 5` */
+function sumAmongWords({ source, line, token }: Stop): Report | null {
+  if (!is(token, Plus, Minus, Star, Slash, X) || !line.some((part) => is(part, FirstOfPhrase))) return null;
+  return is(token, X)
+    ? {
+        message: 'a size in words is complete, and no side follows it',
+        at: spanOf(source, token),
+        help: 'write `half letter`, or two sides as in `5 x 7`',
+      }
+    : {
+        message: 'a sum among words stands between brackets',
+        at: spanOf(source, token),
+        help: 'write it as in `rounded (1/4 + 1/8)`',
+      };
 }
 
 /** `5 x 7 x 1/4` */
