@@ -1,58 +1,86 @@
-/* grammar/reference.md documents by things that run: its examples compile, and its tables are the code's own. */
-import { readdirSync, readFileSync } from 'node:fs';
-import { expect, test } from 'vitest';
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
 import { EXPECT_NAMES } from '../../src/recipe/expect-names.js';
 import { PROPERTIES } from '../../src/recipe/properties.js';
+import { lineText, position, source } from '../../src/text/source.js';
 import { compileText } from '../support/compile-text.js';
 
-const reference = readFileSync('grammar/reference.md', 'utf8');
+const page = readFileSync('grammar/reference.md', 'utf8');
 
-const fenced = (language: string): readonly string[] =>
-  [...reference.matchAll(new RegExp(`^\`\`\`${language}\\n([\\s\\S]*?)^\`\`\``, 'gm'))].map(
-    ([, text = '']) => text,
+/** The fenced recipes: `plica`, `plica FILE` for one that later ones may use, `plica-wrong`. */
+const examples = [...page.matchAll(/^```plica(-wrong)?(?: (\S+))?\n([\s\S]*?)^```$/gm)].map(
+  ({ index, 1: wrong, 2: name, 3: text = '' }) => ({
+    line: position(source('', page), index).line,
+    right: wrong === undefined,
+    name: name ?? 'recipe.plica',
+    text,
+  }),
+);
+const files = Object.fromEntries(examples.map(({ name, text }) => [name, text]));
+
+/** `4 syntax`: the findings of a recipe, by line. */
+const findings = ({ name, text }: { readonly name: string; readonly text: string }): string[] =>
+  compileText(text, { name, files }).diagnostics.map(
+    ({ problem, primary: { span } }) => `${position(span.source, span.start).line} ${problem.name}`,
   );
 
-/** The rows of the table under a heading, each cell trimmed. */
-function rows(heading: string): readonly (readonly string[])[] {
-  const section = reference.split(`\n## ${heading}\n`)[1]?.split('\n## ')[0] ?? '';
-  return section
-    .split('\n')
-    .filter((line) => line.startsWith('| `'))
-    .map((line) => line.slice(2, -2).split(' | '));
+/** What the comments at the ends of lines announce. */
+const announced = (text: string): string[] => {
+  const given = source('', text);
+  return given.lineStarts.flatMap((_, index) => {
+    const rule = /# ([a-z-]+)$/.exec(lineText(given, index + 1))?.[1];
+    return rule === undefined ? [] : [`${index + 1} ${rule}`];
+  });
+};
+
+describe('the examples of the reference', () => {
+  test.each(examples.filter(({ right }) => right))('at line $line: nothing is found', (example) => {
+    expect(findings(example)).toEqual([]);
+  });
+
+  test.each(examples.filter(({ right }) => !right))(
+    'at line $line: what the comments say is found',
+    (example) => {
+      expect(announced(example.text)).not.toEqual([]);
+      expect(findings(example)).toEqual(announced(example.text));
+    },
+  );
+});
+
+/** The words in back quotes of the first column of tables, in order, from one heading to the next. */
+function firstColumn(heading: string): string[] {
+  const section = page.split(/^## /m).find((part) => part.startsWith(heading)) ?? '';
+  const cells = section.split('\n').map((row) => /^\| ((?:`[a-z-]+`,? ?)+) \|/.exec(row)?.[1] ?? '');
+  return cells.flatMap((cell) => [...cell.matchAll(/`([a-z-]+)`/g)].map(([, word = '']) => word));
 }
 
-const errorsOf = (text: string) =>
-  compileText(text).diagnostics.filter(({ severity }) => severity === 'error');
-
-test.each(fenced('plica'))('an example compiles: %s', (text) => {
-  expect(errorsOf(text).map(({ message }) => message)).toEqual([]);
-  expect(compileText(text).recipes.length).toBeGreaterThan(0);
+test('the tables of properties have each property, in order', () => {
+  const of = (type: 'envelope' | 'paper'): string[] =>
+    Object.entries(PROPERTIES)
+      .filter(([, { where }]) => where.includes(type))
+      .map(([name]) => name);
+  expect(firstColumn('Properties')).toEqual(of('envelope'));
+  expect(firstColumn('Papers')).toEqual(of('paper'));
 });
 
-test.each(fenced('plica-wrong'))('a wrong example is refused: %s', (text) => {
-  expect(errorsOf(text).length).toBeGreaterThan(0);
+test('the table of figures has each name that an expect may use', () => {
+  expect(firstColumn('`expect`').toSorted()).toEqual([...EXPECT_NAMES.keys()].toSorted());
 });
 
-test.each([
-  ['Properties of an envelope or a style', 'envelope'],
-  ['Properties of a paper', 'paper'],
-] as const)('%s are those of the code', (heading, type) => {
-  const known = Object.entries(PROPERTIES)
-    .filter(([, { where }]) => (where as readonly string[]).includes(type))
-    .map(([name, { kind, leftOut, meaning }]) => [`\`${name}\``, kind.wants, leftOut, meaning]);
-  expect(rows(heading)).toEqual(known);
+test('the first recipe comes out as the page says', () => {
+  const [first] = examples;
+  const [recipe] = compileText(first?.text ?? '').recipes;
+  // 11 1/4 in, common practice for a half-letter card, no published source
+  expect(recipe?.facts.blank.width).toBeCloseTo(11.25 * 25.4, 9);
 });
 
-test('the names an expect may use are those of the code', () => {
-  expect(rows('Expectations')).toEqual(
-    [...EXPECT_NAMES].map(([name, dimension]) => [`\`${name}\``, dimension]),
+test('the table of contents leads to every section', () => {
+  const headings = [...page.matchAll(/^## (.+)$/gm)].map(([, heading = '']) =>
+    heading
+      .toLowerCase()
+      .replace(/[^a-z -]/g, '')
+      .replaceAll(' ', '-'),
   );
-});
-
-test('every problem has its row', () => {
-  const declared = readdirSync('src', { recursive: true, encoding: 'utf8' })
-    .filter((name) => name.endsWith('.ts'))
-    .flatMap((name) => [...readFileSync(`src/${name}`, 'utf8').matchAll(/: Problem = \{\s*name: '([^']+)'/g)])
-    .map(([, name]) => `\`${name}\``);
-  expect(rows('Findings').map(([name]) => name)).toEqual(declared.sort());
+  const links = [...page.matchAll(/\(#([a-z-]+)\)/g)].map(([, link]) => link);
+  expect(links).toEqual(headings);
 });
