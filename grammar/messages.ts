@@ -35,10 +35,8 @@ import {
   Word,
   X,
 } from './tokens.js';
-import { gluedSize } from './line.js';
-import { unitWords } from './words.js';
-import { shown } from './work.js';
-import { slip } from './slip.js';
+import { gluedSize, unitWords } from './words.js';
+import { shown, slip } from './slip.js';
 
 /** The place where a line could not be read on. */
 interface Stop {

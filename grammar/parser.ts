@@ -29,7 +29,7 @@ import type {
 import { limit } from '../src/syntax/problems.js';
 import type { Source } from '../src/text/source.js';
 import type { Span } from '../src/text/span.js';
-import { layOut } from './layout.js';
+import { layOut } from './layout/layout.js';
 import { lex } from './lexer.js';
 import { type BrokenLine, brokenEntry, brokenHeader, brokenLet, nothing } from './broken.js';
 import { explain } from './messages.js';

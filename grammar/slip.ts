@@ -1,6 +1,8 @@
 import type { Diagnostic } from '../src/diagnostics/diagnostic.js';
 import { type Report, report } from '../src/diagnostics/problem.js';
 import { syntax } from '../src/syntax/problems.js';
+import { is, type Token } from './token.js';
+import { Eol } from './tokens.js';
 
 /** A `syntax` finding; whatever is quoted of the text is cropped to a length that can be read. */
 export const slip = (what: Report): Diagnostic =>
@@ -15,3 +17,9 @@ const cropped = (text: string): string =>
   text.replace(/`([^`]*)`/g, (quote, inner: string) =>
     inner.length > 60 ? `\`${inner.slice(0, 59)}…\`` : quote,
   );
+
+/** How a message names a token. */
+export function shown(token: Token | undefined): string {
+  if (token === undefined || token.image === '' || is(token, Eol)) return 'the end of the line';
+  return `\`${token.image}\``;
+}

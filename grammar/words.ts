@@ -23,3 +23,6 @@ export const unitWords: ReadonlySet<string> = new Set([
   'g',
   'oz',
 ]);
+
+/** `5inx7in`: a unit, an `x` and a second side in one word. */
+export const gluedSize = /^(mm|cm|in|mil)x(\d*)([a-z]*)$/i;

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { layOut } from '../../grammar/layout.js';
+import { layOut } from '../../grammar/layout/layout.js';
 import { lex } from '../../grammar/lexer.js';
 import { parse, RecipeParser } from '../../grammar/parser.js';
 import { InchMark, Percent, Stray, Unclosed, vocabulary } from '../../grammar/tokens.js';

@@ -1,8 +1,8 @@
-import type { Diagnostic } from '../src/diagnostics/diagnostic.js';
-import type { Report } from '../src/diagnostics/problem.js';
-import type { Source } from '../src/text/source.js';
-import type { Span } from '../src/text/span.js';
-import { endOf, is, spanOf, type Token } from './token.js';
+import type { Diagnostic } from '../../src/diagnostics/diagnostic.js';
+import type { Report } from '../../src/diagnostics/problem.js';
+import type { Source } from '../../src/text/source.js';
+import type { Span } from '../../src/text/span.js';
+import { endOf, is, spanOf, type Token } from '../token.js';
 import {
   BlockType,
   CloseBrace,
@@ -17,9 +17,9 @@ import {
   Text,
   Unclosed,
   Word,
-} from './tokens.js';
-import { statementWords } from './words.js';
-import { slip } from './slip.js';
+} from '../tokens.js';
+import { statementWords } from '../words.js';
+import { slip } from '../slip.js';
 
 /** A text being laid out: the scanned tokens before `next` are done, and `tokens` is what they became. */
 export interface Work {
@@ -27,6 +27,8 @@ export interface Work {
   readonly scanned: readonly Token[];
   next: number;
   readonly tokens: Token[];
+  /** Statements that stood inside a block, to come after all others. */
+  readonly moved: Token[];
   readonly diagnostics: Diagnostic[];
   /** The brace of the block being read. */
   open: Token | null;
@@ -48,12 +50,6 @@ export const remove = ({ source }: Work, token: Token): Pick<Report, 'help' | 'f
   help: 'take it out',
   fix: [{ span: spanOf(source, token), text: '' }],
 });
-
-/** How a message names a token. */
-export function shown(token: Token | undefined): string {
-  if (token === undefined || token.image === '' || is(token, Eol)) return 'the end of the line';
-  return `\`${token.image}\``;
-}
 
 export const peek = ({ scanned, next }: Work, ahead = 0): Token | undefined => scanned[next + ahead];
 

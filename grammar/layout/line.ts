@@ -1,8 +1,8 @@
-import type { Diagnostic } from '../src/diagnostics/diagnostic.js';
-import { report } from '../src/diagnostics/problem.js';
-import { limit } from '../src/syntax/problems.js';
-import type { Source } from '../src/text/source.js';
-import { absent, endOf, is, readAs, spanOf, type Token } from './token.js';
+import type { Diagnostic } from '../../src/diagnostics/diagnostic.js';
+import { report } from '../../src/diagnostics/problem.js';
+import { limit } from '../../src/syntax/problems.js';
+import type { Source } from '../../src/text/source.js';
+import { absent, endOf, is, readAs, spanOf, type Token } from '../token.js';
 import {
   CloseBracket,
   Colon,
@@ -22,9 +22,9 @@ import {
   Text,
   Unit,
   Word,
-} from './tokens.js';
-import { statementWords, unitWords } from './words.js';
-import { slip } from './slip.js';
+} from '../tokens.js';
+import { gluedSize, statementWords, unitWords } from '../words.js';
+import { slip } from '../slip.js';
 
 const deepest = 50;
 const longest = 500;
@@ -76,9 +76,6 @@ function isUnit(token: Token, before: Token | undefined, after: Token | undefine
   if (unitWords.has(token.image)) return true;
   return !phrase && !is(after, Colon) && token.image !== 'expect' && !statementWords.has(token.image);
 }
-
-/** `5inx7in`: a unit, an `x` and a second side in one word. */
-export const gluedSize = /^(mm|cm|in|mil)x(\d*)([a-z]*)$/i;
 
 const beginsAtom = (token: Token | undefined): boolean => is(token, Word, NumberToken, OpenBracket);
 

@@ -1,0 +1,44 @@
+import type { Diagnostic } from '../../src/diagnostics/diagnostic.js';
+import type { Source } from '../../src/text/source.js';
+import type { Span } from '../../src/text/span.js';
+import { is, type Token } from '../token.js';
+import { CloseBrace, OpenBrace } from '../tokens.js';
+import { closeBlock, readEntry } from './entries.js';
+import { readStatement } from './statements.js';
+import { passLineEnds, type Work } from './work.js';
+
+export interface Layout {
+  readonly tokens: Token[];
+  readonly diagnostics: readonly Diagnostic[];
+  /** What was not read at all, after its one finding. */
+  readonly passed: readonly Span[];
+}
+
+/**
+ * Lines and blocks: what the parser is handed is a run of statements, each closed by one line end; a block holds
+ * entries, each closed by one line end. Line ends after a comma and about braces are taken out or put in, words that begin
+ * a line become what they mean there, and braces are paired; what had to be mended is reported.
+ */
+export function layOut(source: Source, scanned: readonly Token[]): Layout {
+  const work: Work = {
+    source,
+    scanned,
+    next: 0,
+    tokens: [],
+    moved: [],
+    diagnostics: [],
+    open: null,
+    balanced:
+      scanned.filter((token) => is(token, OpenBrace)).length ===
+      scanned.filter((token) => is(token, CloseBrace)).length,
+    statements: 0,
+    astray: false,
+    passed: [],
+  };
+  while (passLineEnds(work)) {
+    if (work.open === null) readStatement(work);
+    else readEntry(work);
+  }
+  if (work.open !== null) closeBlock(work, work.open);
+  return { tokens: work.tokens.concat(work.moved), diagnostics: work.diagnostics, passed: work.passed };
+}
