@@ -1,6 +1,6 @@
 #!/usr/bin/env node
-// Starts the program beside it. The build leaves the program's compiled form for the Node it was built with
-// (decision: a cold start); any other Node compiles it anew, or keeps its own compiled form where it can.
+// Starts the program beside it. The build leaves the program's compiled form for the Node it was built with; any other
+// Node finds none and compiles the program anew (DEVELOPERS.md, decision 22).
 'use strict';
 const { readFileSync } = require('node:fs');
 const { join } = require('node:path');

@@ -1,7 +1,7 @@
 // Times the built program side by side with the bare runtime, and the library over growing input. Prints medians and
 // ratios; asserts nothing. `npm run bench` builds first.
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, rmSync } from 'node:fs';
+import { copyFileSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { compile, parse, source } from '../../dist/index.js';
@@ -25,6 +25,7 @@ function processes() {
   const commands = [
     { name: 'node -e 0', args: ['-e', '0'] },
     { name: 'plica check', args: [PROGRAM, 'check', RECIPE] },
+    { name: 'plica check, compiled anew', args: [compiledAnew(out), 'check', RECIPE] },
     { name: 'plica show', args: [PROGRAM, 'show', RECIPE] },
     { name: 'plica build (two PDFs)', args: [PROGRAM, 'build', RECIPE, '--out', out] },
   ];
@@ -45,6 +46,12 @@ function processes() {
     const ms = median(figures[index]);
     row(name, ms.toFixed(1), (ms / bare).toFixed(2));
   });
+}
+
+/** The program without the compiled form that the build keeps: as it starts on any other Node. */
+function compiledAnew(folder) {
+  for (const file of ['plica.cjs', 'program.cjs']) copyFileSync(`dist/${file}`, join(folder, file));
+  return join(folder, 'plica.cjs');
 }
 
 const HEADER = 'units in\nstyle house {\n  ease: 1/4\n  seam: 1/2\n  step: 1/16\n}\n';
