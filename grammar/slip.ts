@@ -23,3 +23,6 @@ export function shown(token: Token | undefined): string {
   if (token === undefined || token.image === '' || is(token, Eol)) return 'the end of the line';
   return `\`${token.image}\``;
 }
+
+/** Slips after which a text is no recipe. */
+export const mostSlips = 1000;

@@ -1,6 +1,7 @@
 import type { Diagnostic } from '../../src/diagnostics/diagnostic.js';
 import type { Source } from '../../src/text/source.js';
 import type { Span } from '../../src/text/span.js';
+import { mostSlips } from '../slip.js';
 import { is, type Token } from '../token.js';
 import { CloseBrace, OpenBrace } from '../tokens.js';
 import { closeBlock, readEntry } from './entries.js';
@@ -17,7 +18,8 @@ export interface Layout {
 /**
  * Lines and blocks: what the parser is handed is a run of statements, each closed by one line end; a block holds
  * entries, each closed by one line end. Line ends after a comma and about braces are taken out or put in, words that begin
- * a line become what they mean there, and braces are paired; what had to be mended is reported.
+ * a line become what they mean there, and braces are paired; what had to be mended is reported. A text with too many slips
+ * is given up.
  */
 export function layOut(source: Source, scanned: readonly Token[]): Layout {
   const work: Work = {
@@ -36,6 +38,8 @@ export function layOut(source: Source, scanned: readonly Token[]): Layout {
     passed: [],
   };
   while (passLineEnds(work)) {
+    if (work.diagnostics.length > mostSlips)
+      return { tokens: [], diagnostics: work.diagnostics, passed: work.passed };
     if (work.open === null) readStatement(work);
     else readEntry(work);
   }

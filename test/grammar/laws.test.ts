@@ -95,10 +95,23 @@ const cutRecipe = fc
 const crossedRecipe = fc
   .tuple(fc.constantFrom(...goodRecipes), fc.nat(), pieces)
   .map(([text, at, piece]) => text.slice(0, at % text.length) + piece + text.slice(at % text.length));
+/** A stretch written twice, or two stretches that stand side by side changed over. */
+const restitchedRecipe = fc
+  .tuple(fc.constantFrom(...goodRecipes), fc.nat(), fc.nat(40), fc.nat(40), fc.boolean())
+  .map(([text, at, one, two, double]) => {
+    const start = at % text.length;
+    const first = text.slice(start, start + one);
+    const second = double ? first : text.slice(start + one, start + one + two);
+    return text.slice(0, start) + second + first + text.slice(start + one + (double ? 0 : two));
+  });
+/** The same with the line ends, and perhaps the mark at the start, of another system. */
+const foreignRecipe = fc
+  .tuple(fc.oneof(cutRecipe, crossedRecipe), fc.constantFrom('', '\ufeff'))
+  .map(([text, mark]) => mark + text.replaceAll('\n', '\r\n'));
 
-const texts = fc.oneof(anyText, likelyText, cutRecipe, crossedRecipe);
+const texts = fc.oneof(anyText, likelyText, cutRecipe, crossedRecipe, restitchedRecipe, foreignRecipe);
 
-test('parsing never throws, for any text and for any good recipe with a piece cut out or put in', () => {
+test('parsing never throws, for any text and for any good recipe with a piece cut, put in, doubled or moved', () => {
   fc.assert(
     fc.property(texts, (text) => {
       expect(read(text).file.kind).toBe('file');

@@ -51,6 +51,7 @@ describe('time grows with the text alone', () => {
     ['entries on one line', `style s { ${fill('a=1 ')} }`],
     ['blocks left open', fill('envelope a {\n')],
     ['curly quotes', fill('“')],
+    ['unknown statements with slips in them', fill('a 5,5\n')],
   ])('%s', (_, text) => {
     const start = performance.now();
     read(text);
