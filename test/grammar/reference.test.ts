@@ -1,7 +1,11 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { COMMANDS } from '../../src/cli/commands/index.js';
 import { EXPECT_NAMES } from '../../src/recipe/expect-names.js';
+import { RECIPE_PROBLEMS } from '../../src/recipe/problems.js';
 import { PROPERTIES } from '../../src/recipe/properties.js';
+import { RULES } from '../../src/rules/index.js';
+import { limit, syntax } from '../../src/syntax/problems.js';
 import { lineText, position, source } from '../../src/text/source.js';
 import { compileText } from '../support/compile-text.js';
 
@@ -47,24 +51,52 @@ describe('the examples of the reference', () => {
   );
 });
 
-/** The words in back quotes of the first column of tables, in order, from one heading to the next. */
-function firstColumn(heading: string): string[] {
-  const section = page.split(/^## /m).find((part) => part.startsWith(heading)) ?? '';
-  const cells = section.split('\n').map((row) => /^\| ((?:`[a-z-]+`,? ?)+) \|/.exec(row)?.[1] ?? '');
-  return cells.flatMap((cell) => [...cell.matchAll(/`([a-z-]+)`/g)].map(([, word = '']) => word));
+/** The rows of the table from one heading to the next, each by its cells. */
+function rows(heading: string): string[][] {
+  const section = page.split(/^## /m).find((part) => part.startsWith(`${heading}\n`)) ?? '';
+  return section
+    .split('\n')
+    .filter((line) => line.startsWith('| `'))
+    .map((line) => line.slice(2, -2).split(' | '));
 }
 
-test('the tables of properties have each property, in order', () => {
-  const of = (type: 'envelope' | 'paper'): string[] =>
-    Object.entries(PROPERTIES)
-      .filter(([, { where }]) => where.includes(type))
-      .map(([name]) => name);
-  expect(firstColumn('Properties')).toEqual(of('envelope'));
-  expect(firstColumn('Papers')).toEqual(of('paper'));
+test.each([
+  ['Properties', 'envelope'],
+  ['Papers', 'paper'],
+] as const)('the table of %s is the code’s own: name, value, default, meaning, in order', (heading, type) => {
+  const declared = Object.entries(PROPERTIES)
+    .filter(([, { where }]) => where.includes(type))
+    .map(([name, { kind, leftOut, meaning }]) => [`\`${name}\``, kind.wants, leftOut, meaning]);
+  expect(rows(heading)).toEqual(declared);
 });
 
-test('the table of figures has each name that an expect may use', () => {
-  expect(firstColumn('`expect`').toSorted()).toEqual([...EXPECT_NAMES.keys()].toSorted());
+test('the table of figures has each name that an expect may use, and its kind', () => {
+  const told = rows('`expect`').map(([name, kind]) => [name, kind]);
+  expect(told).toEqual([...EXPECT_NAMES].map(([name, kind]) => [`\`${name}\``, kind]));
+});
+
+describe('the table of findings', () => {
+  const problems = [syntax, limit, ...RECIPE_PROBLEMS, ...RULES.map(({ problem }) => problem)];
+
+  test('has the name, severity and meaning of each', () => {
+    const declared = problems.map(({ name, severity, meaning }) => [`\`${name}\``, severity, meaning]);
+    expect(rows('Findings')).toEqual(declared);
+  });
+
+  test('leaves out none that is declared anywhere', () => {
+    const declared = readdirSync('src', { recursive: true, encoding: 'utf8' })
+      .filter((file) => file.endsWith('.ts'))
+      .flatMap((file) => [
+        ...readFileSync(`src/${file}`, 'utf8').matchAll(/: Problem = \{\s*name: '([^']+)'/g),
+      ])
+      .map(([, name]) => name);
+    expect(problems.map(({ name }) => name).toSorted()).toEqual(declared.toSorted());
+  });
+});
+
+test('the table of commands has each command', () => {
+  const told = rows('The command line').map(([call]) => /plica ([a-z]+)/.exec(call ?? '')?.[1]);
+  expect(told).toEqual(COMMANDS.map(({ name }) => name));
 });
 
 test('the first recipe comes out as the page says', () => {
