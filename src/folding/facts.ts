@@ -2,7 +2,7 @@ import type { Size } from '../recipe/recipe.js';
 import type { FlapRecord, ScoreLine } from './folding.js';
 
 /**
- * The numbers of one envelope as made, named as `expect` and the facts JSON name them (language.md, "Facts as JSON").
+ * The numbers of one envelope as made, named as `expect` and the facts JSON name them.
  * Lengths mm, areas mm², masses g, full precision. Null is unknown, or does not apply.
  */
 export interface Facts {

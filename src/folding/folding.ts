@@ -3,7 +3,7 @@
  * In: an Envelope. Out: a Folding (geometry for rules and drawings) and its Facts (numbers by their public names).
  * Refuses to know: how findings are worded, how anything is drawn.
  *
- * One frame (geometry.md): origin at the blank's centre, u (x) right along the face's width, v (y) up, mm, seen from
+ * One frame (DEVELOPERS.md, "What must stay true"): origin at the blank's centre, u (x) right along the face's width, v (y) up, mm, seen from
  * the inside (the show side lies down). The blank is a diamond: seal corner on top, then right, bottom, left.
  */
 import type { Path } from '../plane/path.js';
