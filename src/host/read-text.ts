@@ -1,5 +1,6 @@
 import { isUtf8 } from 'node:buffer';
-import type { Host, Read, Unreadable } from './host.js';
+import { basename, dirname } from 'node:path';
+import type { Host, Read, Unreadable, Written } from './host.js';
 
 export type TextRead = { readonly kind: 'text'; readonly text: string } | Unreadable;
 
@@ -13,12 +14,30 @@ export const readText = (host: Host, path: string): TextRead => decoded(host.rea
 export const readInputText = async (host: Host): Promise<TextRead> =>
   decoded(await host.readInput(MOST_BYTES));
 
+/**
+ * Puts `after` in the place of a file's text, which was read as `before`; a byte order mark stays. A file that has
+ * changed since then is left as it is.
+ */
+export function rewriteText(host: Host, path: string, before: string, after: string): Written {
+  const read = host.read(path, MOST_BYTES);
+  const now = decoded(read);
+  if (now.kind === 'unreadable') return { kind: 'unwritable', path, reason: now.reason };
+  if (now.text !== before) return { kind: 'unwritable', path, reason: 'it has changed since it was read' };
+  const mark = read.kind === 'bytes' && isMarked(read.bytes) ? MARK : [];
+  const bytes = Buffer.concat([Buffer.from(mark), Buffer.from(after)]);
+  return host.write(dirname(path), [{ name: basename(path), bytes }]);
+}
+
+/** The byte order mark of UTF-8. */
+const MARK = [0xef, 0xbb, 0xbf] as const;
+
+const isMarked = (bytes: Uint8Array): boolean => MARK.every((byte, index) => bytes[index] === byte);
+
 function decoded(read: Read): TextRead {
   if (read.kind === 'unreadable') return read;
   const bytes = Buffer.from(read.bytes.buffer, read.bytes.byteOffset, read.bytes.byteLength);
   if (!isUtf8(bytes)) return { kind: 'unreadable', reason: notUtf8(bytes) };
-  const marked = bytes[0] === 0xef && bytes[1] === 0xbb && bytes[2] === 0xbf;
-  return { kind: 'text', text: bytes.toString('utf8', marked ? 3 : 0) };
+  return { kind: 'text', text: bytes.toString('utf8', isMarked(bytes) ? MARK.length : 0) };
 }
 
 /** Names the encoding where its mark gives it away, else the first line that is at fault. */

@@ -11,6 +11,7 @@ const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   chevrotain: ['grammar'],
   'clipper2-ts': ['src/plane'],
   pdfkit: ['src/emit'],
+  chokidar: ['src/host'],
   chalk: ['src/cli'],
   'node:buffer': ['src/host'],
   'node:fs': ['src/host'],
