@@ -8,19 +8,9 @@ import { RULES } from '../../src/rules/index.js';
 import { limit, syntax } from '../../src/syntax/problems.js';
 import { lineText, position, source } from '../../src/text/source.js';
 import { compileText } from '../support/compile-text.js';
+import { referenceExamples, referencePage } from '../support/reference-examples.js';
 
-const page = readFileSync('grammar/reference.md', 'utf8');
-
-/** The fenced recipes: `plica`, `plica FILE` for one that later ones may use, `plica-wrong`. */
-const examples = [...page.matchAll(/^```plica(-wrong)?(?: (\S+))?\n([\s\S]*?)^```$/gm)].map(
-  ({ index, 1: wrong, 2: name, 3: text = '' }) => ({
-    line: position(source('', page), index).line,
-    right: wrong === undefined,
-    name: name ?? 'recipe.plica',
-    text,
-  }),
-);
-const files = Object.fromEntries(examples.map(({ name, text }) => [name, text]));
+const files = Object.fromEntries(referenceExamples.map(({ name, text }) => [name, text]));
 
 /** `4 syntax`: the findings of a recipe, by line. */
 const findings = ({ name, text }: { readonly name: string; readonly text: string }): string[] =>
@@ -38,11 +28,11 @@ const announced = (text: string): string[] => {
 };
 
 describe('the examples of the reference', () => {
-  test.each(examples.filter(({ right }) => right))('at line $line: nothing is found', (example) => {
+  test.each(referenceExamples.filter(({ right }) => right))('at line $line: nothing is found', (example) => {
     expect(findings(example)).toEqual([]);
   });
 
-  test.each(examples.filter(({ right }) => !right))(
+  test.each(referenceExamples.filter(({ right }) => !right))(
     'at line $line: what the comments say is found',
     (example) => {
       expect(announced(example.text)).not.toEqual([]);
@@ -53,7 +43,7 @@ describe('the examples of the reference', () => {
 
 /** The rows of the table from one heading to the next, each by its cells. */
 function rows(heading: string): string[][] {
-  const section = page.split(/^## /m).find((part) => part.startsWith(`${heading}\n`)) ?? '';
+  const section = referencePage.split(/^## /m).find((part) => part.startsWith(`${heading}\n`)) ?? '';
   return section
     .split('\n')
     .filter((line) => line.startsWith('| `'))
@@ -100,19 +90,19 @@ test('the table of commands has each command', () => {
 });
 
 test('the first recipe comes out as the page says', () => {
-  const [first] = examples;
+  const [first] = referenceExamples;
   const [recipe] = compileText(first?.text ?? '').recipes;
   // 11 1/4 in, common practice for a half-letter card, no published source
   expect(recipe?.facts.blank.width).toBeCloseTo(11.25 * 25.4, 9);
 });
 
 test('the table of contents leads to every section', () => {
-  const headings = [...page.matchAll(/^## (.+)$/gm)].map(([, heading = '']) =>
+  const headings = [...referencePage.matchAll(/^## (.+)$/gm)].map(([, heading = '']) =>
     heading
       .toLowerCase()
       .replace(/[^a-z -]/g, '')
       .replaceAll(' ', '-'),
   );
-  const links = [...page.matchAll(/\(#([a-z-]+)\)/g)].map(([, link]) => link);
+  const links = [...referencePage.matchAll(/\(#([a-z-]+)\)/g)].map(([, link]) => link);
   expect(links).toEqual(headings);
 });
