@@ -1,6 +1,7 @@
 /*
  * The library's only door. `compile` reads sources and comes to envelopes with their facts and findings; the rest prints
- * them. Nothing here touches a disk: what a recipe uses is read by the Reader that the caller hands in.
+ * them. `format` lays out what `parse` has read. Nothing here touches a disk: what a recipe uses is read by the Reader that
+ * the caller hands in.
  */
 export { parse } from '../grammar/parser.js';
 export { type Compilation, type CompiledRecipe, compile } from './compile.js';
@@ -14,6 +15,7 @@ export type { EmitOptions, Emitter, Job, PageName } from './emit/emitter.js';
 export { EMITTERS } from './emit/index.js';
 export { renderFacts } from './emit/json/render-facts.js';
 export type { Facts } from './folding/facts.js';
+export { format } from './format/format.js';
 export type { Input, Reader, ReadResult } from './recipe/reader.js';
 export type { Envelope, Paper, Size } from './recipe/recipe.js';
 export { type Source, source } from './text/source.js';
