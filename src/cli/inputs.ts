@@ -32,7 +32,8 @@ export async function readInputs(host: Host, paths: readonly string[]): Promise<
   return { files: [...files.values()], troubles };
 }
 
-const INPUT_PLACE = '<stdin>';
+/** Where standard input is said to be, and the name of its source. */
+export const INPUT_PLACE = '<stdin>';
 const INPUT: Places = { places: [INPUT_PLACE], troubles: [] };
 
 interface Places {

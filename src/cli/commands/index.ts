@@ -1,7 +1,8 @@
 import type { Command } from '../command.js';
 import { build } from './build.js';
 import { check } from './check.js';
+import { format } from './format.js';
 import { show } from './show.js';
 
 /** Every command, in the order of the help. */
-export const COMMANDS: readonly Command[] = [check, show, build];
+export const COMMANDS: readonly Command[] = [check, format, show, build];
