@@ -31,7 +31,8 @@ export function layers(pieces: readonly Piece[]): number {
   const polygons = onBack(pieces);
   const deepest = (region: readonly Polygon[] | null, from: number): number => {
     let most = 0;
-    for (let index = from; index < polygons.length; index++) {
+    // Once those that are left could add no layer more, they are not looked at.
+    for (let index = from; index < polygons.length - most; index++) {
       const polygon = [polygons[index] as Polygon];
       const common = region ? intersect(region, polygon) : polygon;
       if (Math.abs(regionArea(common)) > LAYER_NOISE) most = Math.max(most, 1 + deepest(common, index + 1));

@@ -7,7 +7,7 @@ import { blankCorners } from './blank.js';
 import { type Closure, TAPE_CLEARANCE } from './closure.js';
 import { firstScoreAt, isSide, OUTWARD, outerScoreAt } from './corner-directions.js';
 import { pointedHeight } from './flaps.js';
-import type { AsMade, FlapName, GlueLine } from './folding.js';
+import type { AsMade, FlapName, FlapRecord, GlueLine } from './folding.js';
 import { beyond, flapRegion, within } from './outline.js';
 import { foldOver } from './pieces.js';
 import { passingMarks } from './scores.js';
@@ -60,7 +60,8 @@ export function glueLines(envelope: Envelope, made: AsMade, closed: Closure): re
     ...(closed.centreSeam ? [centreSeam(made)] : []),
     ...(envelope.fasten.value === 'glue' ? sealStrips(made, width, under) : []),
   ];
-  return wishes.flatMap((wish) => cutBack(wish, envelope, made));
+  const laid = closedFlaps(made, envelope.caliper.value);
+  return wishes.flatMap((wish) => cutBack(wish, width, made, laid));
 }
 
 /** On the bottom flap along a slanted edge, 1 mm in, beginning one tape width from the side fold. */
@@ -121,15 +122,14 @@ function alongEdge(end: 'bottom' | 'seal', side: 'left' | 'right', made: AsMade,
 /** The part of a wished strip whose whole width lies on its flap and on one flap beneath, put back on the flat blank. */
 function cutBack(
   { name, on, to, line, keepTo }: Wish,
-  envelope: Envelope,
+  width: number,
   made: AsMade,
+  laid: FlapRecord<readonly HalfPlane[]>,
 ): readonly GlueLine[] {
-  const width = envelope.tape.value;
-  const caliper = envelope.caliper.value;
-  const own = [...halfPlanesOf(closedFlap(made, on, caliper)), ...(keepTo ? [keepTo] : [])];
+  const own = [...laid[on], ...(keepTo ? [keepTo] : [])];
   const [longest] = to
     .flatMap((flap) => {
-      const inside = [...own, ...halfPlanesOf(closedFlap(made, flap, caliper))];
+      const inside = [...own, ...laid[flap]];
       return (
         clipSegment(
           line,
@@ -148,6 +148,14 @@ function movedIn({ a, b, c }: HalfPlane, { from, to }: Segment, halfWidth: numbe
   const across = Math.abs(a * (to.y - from.y) - b * (to.x - from.x)) / distance(from, to);
   return { a, b, c: c - halfWidth * across };
 }
+
+/** Each flap as it lies on the closed envelope: the half-planes whose common part it is. */
+const closedFlaps = (made: AsMade, caliper: number): FlapRecord<readonly HalfPlane[]> => ({
+  left: halfPlanesOf(closedFlap(made, 'left', caliper)),
+  right: halfPlanesOf(closedFlap(made, 'right', caliper)),
+  seal: halfPlanesOf(closedFlap(made, 'seal', caliper)),
+  bottom: halfPlanesOf(closedFlap(made, 'bottom', caliper)),
+});
 
 /** A flap as it lies on the closed envelope, convex, without the round ends of its notches. */
 function closedFlap(made: AsMade, flap: FlapName, caliper: number): Polygon {
