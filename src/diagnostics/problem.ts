@@ -1,4 +1,4 @@
-import type { Edit } from '../text/edit.js';
+import { type Edit, inItsLineEnds } from '../text/edit.js';
 import type { Span } from '../text/span.js';
 import type { Diagnostic, Label, Severity } from './diagnostic.js';
 
@@ -13,6 +13,15 @@ export interface Problem {
   readonly matters: string;
   /** How it is usually mended, in a sentence. */
   readonly remedy: string;
+  readonly example: Example;
+  /** Who says so: a published source, or common practice. None where it follows from the geometry or from the language. */
+  readonly source?: string;
+}
+
+/** A short recipe with this problem and no other, and the same recipe mended. */
+export interface Example {
+  readonly wrong: string;
+  readonly mended: string;
 }
 
 /** What a report adds to a problem. */
@@ -28,7 +37,7 @@ export interface Report {
   readonly severity?: Severity;
 }
 
-/** Makes the finding. */
+/** Makes the finding. Its edits are written with the line ends of the text that they go into. */
 export const report = (problem: Problem, what: Report): Diagnostic => ({
   problem,
   severity: what.severity ?? problem.severity,
@@ -37,5 +46,10 @@ export const report = (problem: Problem, what: Report): Diagnostic => ({
   related: what.related ?? [],
   why: what.why ?? null,
   help: what.help ?? null,
-  fix: what.fix ?? null,
+  fix: what.fix?.map(inItsLineEnds) ?? null,
 });
+
+/** The problems that some findings are of, each once, in the order in which they are first met. */
+export const problemsIn = (diagnostics: readonly Diagnostic[]): readonly Problem[] => [
+  ...new Map(diagnostics.map(({ problem }) => [problem.name, problem])).values(),
+];

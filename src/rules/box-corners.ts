@@ -10,6 +10,26 @@ const problem: Problem = {
   meaning: 'A box is asked to have folded corners.',
   matters: 'A folded corner piece cannot turn round a wall: it holds the walls open and bulges.',
   remedy: 'Cut the corners of a box out: `corners: notched`.',
+  example: {
+    wrong: `units mm
+
+envelope shell-box {
+  card: A6
+  bulk: 3
+  depth: 6
+  corners: folded
+}
+`,
+    mended: `units mm
+
+envelope shell-box {
+  card: A6
+  bulk: 3
+  depth: 6
+  corners: notched
+}
+`,
+  },
 };
 
 export const boxCorners: Rule = { problem, quietAfter: [], check };

@@ -11,6 +11,23 @@ const problem: Problem = {
   meaning: 'The filled card is larger than the room inside.',
   matters: 'It bends, or splits the folds when it goes in.',
   remedy: 'State a depth for a thick card; otherwise more ease.',
+  example: {
+    wrong: `units in
+
+envelope keepsake {
+  card: quarter letter
+  bulk: 3/8
+}
+`,
+    mended: `units in
+
+envelope keepsake {
+  card: quarter letter
+  bulk: 3/8
+  depth: 1/2
+}
+`,
+  },
 };
 
 /** A direction in which the card must fit. */

@@ -13,6 +13,22 @@ const problem: Problem = {
     'The two marks on an edge of the blank do not pass each other, so the scores meet outside the paper.',
   matters: 'The flaps then leave the back bare at the corners of the face, and nothing overlaps for a seam.',
   remedy: 'Take a larger blank, or a larger seam.',
+  example: {
+    wrong: `units in
+
+envelope tide-table {
+  card: 8 1/2 x 5 1/2
+  blank: 10
+}
+`,
+    mended: `units in
+
+envelope tide-table {
+  card: 8 1/2 x 5 1/2
+  blank: 11 1/4
+}
+`,
+  },
 };
 
 /** By how much the marks on the tightest edge pass each other. */

@@ -13,8 +13,26 @@ const problem: Problem = {
   name: 'expectation',
   severity: 'error',
   meaning: 'A number does not come out as an `expect` says it must.',
-  matters: 'Somebody relies on that number: a die, a stack of blanks, a postage class.',
+  matters: 'Somebody relies on that number: a die, a stack of blanks cut already, a class of post.',
   remedy: 'Change the recipe so that it does, or the `expect` if it is the one that is wrong.',
+  example: {
+    wrong: `units in
+
+envelope tide-table {
+  card: 8 1/2 x 5 1/2
+  seam: 9/16
+  expect blank = 11 1/4
+}
+`,
+    mended: `units in
+
+envelope tide-table {
+  card: 8 1/2 x 5 1/2
+  seam: 1/2
+  expect blank = 11 1/4
+}
+`,
+  },
 };
 
 export const expectation: Rule = { problem, quietAfter: [], check };

@@ -12,6 +12,27 @@ const problem: Problem = {
   meaning: 'The closed seal flap lies on too little glued paper.',
   matters: 'Its tape or glue would miss, or stick to the card instead.',
   remedy: 'Take a larger seam or blank, a shift that lengthens the seal flap, or narrower tape.',
+  example: {
+    wrong: `units mm
+
+envelope tide-card {
+  card: A6
+  opens: end
+  seal-mark: 80
+  bottom-mark: 124
+}
+`,
+    mended: `units mm
+
+envelope tide-card {
+  card: A6
+  opens: end
+  seal-mark: 102
+  bottom-mark: 102
+}
+`,
+  },
+  source: 'about 1 mm of paper on each side of the tape: common practice, no published source',
 };
 
 /** Length on the centre line over which the closed seal flap lies on glued paper. */

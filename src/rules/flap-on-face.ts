@@ -14,6 +14,22 @@ const problem: Problem = {
   meaning: 'A flap reaches past the fold opposite.',
   matters: 'Its tip sticks out beyond the closed envelope, where it catches and tears.',
   remedy: 'Cut the tip, or leave its shape out: then it is cut when it must be.',
+  example: {
+    wrong: `units mm
+
+envelope tide-strip {
+  card: DL
+  bottom: blunt 10
+}
+`,
+    mended: `units mm
+
+envelope tide-strip {
+  card: DL
+  bottom: blunt 18
+}
+`,
+  },
 };
 
 /** What is left between the tip of the flap that reaches furthest and the fold opposite. */

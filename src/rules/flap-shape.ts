@@ -22,6 +22,22 @@ const problem: Problem = {
   meaning: 'A flap is given a tip that it cannot have, or cut so short that it no longer closes or holds.',
   matters: 'The tip would be drawn otherwise than stated, or the envelope would not close.',
   remedy: 'Take a smaller radius, or cut less off the tip.',
+  example: {
+    wrong: `units mm
+
+envelope tide-card {
+  card: A6
+  flap: rounded 150
+}
+`,
+    mended: `units mm
+
+envelope tide-card {
+  card: A6
+  flap: rounded 30
+}
+`,
+  },
 };
 
 export const flapShape: Rule = { problem, quietAfter: ['square-blank'], check };

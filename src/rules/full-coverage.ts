@@ -11,6 +11,22 @@ const problem: Problem = {
   meaning: 'Part of the back stays bare when all four flaps are closed.',
   matters: 'The card shows through the gap, and may slide out of it.',
   remedy: 'Cut less off the tips, or take a larger seam.',
+  example: {
+    wrong: `units mm
+
+envelope tide-card {
+  card: A6
+  sides: blunt 40
+}
+`,
+    mended: `units mm
+
+envelope tide-card {
+  card: A6
+  sides: blunt 34
+}
+`,
+  },
 };
 
 /** Bare patches smaller than this together are noise, in mm². */

@@ -12,6 +12,22 @@ const problem: Problem = {
   matters:
     'It still folds, but the face moves off centre, and one of its flaps comes out longer than the other.',
   remedy: 'Use one mark for both; for a longer seal flap state a shift, or both end marks.',
+  example: {
+    wrong: `units mm
+
+envelope tide-card {
+  card: A6
+  side-mark: 101.5, 102
+}
+`,
+    mended: `units mm
+
+envelope tide-card {
+  card: A6
+  side-mark: 101.5
+}
+`,
+  },
 };
 
 export const oppositeScores: Rule = { problem, quietAfter: ['square-blank'], check };

@@ -13,6 +13,24 @@ const problem: Problem = {
   meaning: 'The lower seams are too narrow for their tape, or too short to hold.',
   matters: 'The pocket opens at the bottom when the card goes in.',
   remedy: 'Take a larger seam or blank, or narrower tape.',
+  example: {
+    wrong: `units mm
+
+envelope tide-card {
+  card: A6
+  blank: 193.5
+}
+`,
+    mended: `units mm
+
+envelope tide-card {
+  card: A6
+  blank: 210
+}
+`,
+  },
+  source:
+    'about 1 mm of paper on each side of the tape: common practice, no published source; the shortest seam is our judgement',
 };
 
 /** Width of the overlap of a side flap and the bottom flap. */

@@ -9,9 +9,31 @@ import { exact, readSize } from './words.js';
 const problem: Problem = {
   name: 'sheet-holds-blank',
   severity: 'error',
-  meaning: "The blank is larger than the paper's sheet.",
+  meaning:
+    'The blank is larger than the paper’s sheet, or takes so much of it that the sheet should be measured first.',
   matters: 'It cannot be cut in one piece.',
   remedy: 'Take a larger sheet, a smaller seam, or fix the blank at what the sheet gives.',
+  example: {
+    wrong: `units in
+
+paper office { sheet: letter }
+
+envelope tide-table {
+  card: 8 1/2 x 5 1/2
+  paper: office
+}
+`,
+    mended: `units in
+
+paper kraft { sheet: 12 x 12 }
+
+envelope tide-table {
+  card: 8 1/2 x 5 1/2
+  paper: kraft
+}
+`,
+  },
+  source: 'how far a sheet may be off: ISO 216',
 };
 
 export const sheetHoldsBlank: Rule = { problem, quietAfter: [], check };

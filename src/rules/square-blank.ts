@@ -12,6 +12,22 @@ const problem: Problem = {
   matters:
     'All four scores are square to the diagonals: on an oblong blank neighbouring flaps no longer meet alike.',
   remedy: 'Fix one side for both, or leave the blank to follow from the card.',
+  example: {
+    wrong: `units mm
+
+envelope tide-card {
+  card: A6
+  blank: 210 x 205
+}
+`,
+    mended: `units mm
+
+envelope tide-card {
+  card: A6
+  blank: 210
+}
+`,
+  },
 };
 
 export const squareBlank: Rule = { problem, quietAfter: [], check };

@@ -11,6 +11,22 @@ const problem: Problem = {
   meaning: 'A margin that holds as made is lost when every cut and every mark is off by the tolerance.',
   matters: 'A careful hand will succeed; a hurried one may spoil a sheet.',
   remedy: 'Give the margin a little more, or cut more exactly and state a smaller tolerance.',
+  example: {
+    wrong: `units mm
+
+envelope tide-card {
+  card: A6
+  ease: 3
+}
+`,
+    mended: `units mm
+
+envelope tide-card {
+  card: A6
+  ease: 4
+}
+`,
+  },
 };
 
 export const tight: Rule = { problem, quietAfter: ['square-blank'], check };

@@ -5,16 +5,52 @@ export const syntax: Problem = {
   name: 'syntax',
   severity: 'error',
   meaning: 'The text cannot be read here: a number, a mark or a line is not written as the language asks.',
-  matters: 'A size that is read otherwise than it was meant is found only after the paper is cut.',
+  matters:
+    'A size read otherwise than it was meant is found only when the paper is cut: `51/2` may be 5 1/2 or 25 1/2 in.',
   remedy: 'Write it as the help says; grammar/reference.md shows every construct.',
+  example: {
+    wrong: `units in
+
+envelope tide-table {
+  card: 8 1/2 x 51/2
+}
+`,
+    mended: `units in
+
+envelope tide-table {
+  card: 8 1/2 x 5 1/2
+}
+`,
+  },
 };
 
 /** More than the compiler is willing to read. */
 export const limit: Problem = {
   name: 'limit',
   severity: 'error',
-  meaning: 'The text is longer, or its brackets nest deeper, than any recipe needs.',
+  meaning:
+    'The text goes beyond what any recipe needs: in length, in slips of writing, in the signs on a line, or in how deep brackets, `like` or `use` lead.',
   matters:
-    'Such a file is seldom a recipe, and reading it could take the machine’s memory or a very long time.',
-  remedy: 'Split the file, or give parts of the sum a name with `let`.',
+    'Such a text is seldom a recipe, and reading on could take the machine’s memory or a very long time.',
+  remedy:
+    'Say it in smaller parts: give part of a sum a name with `let`, split the file, or be `like` a nearer block.',
+  example: {
+    wrong: `units in
+
+envelope tide-table {
+  card: 8 1/2 x 5 1/2
+  ease: ${'('.repeat(51)}1/4${')'.repeat(51)}
+}
+`,
+    mended: `units in
+
+envelope tide-table {
+  card: 8 1/2 x 5 1/2
+  ease: 1/4
+}
+`,
+  },
 };
+
+/** What can go wrong in the writing. */
+export const SYNTAX_PROBLEMS: readonly Problem[] = [syntax, limit];

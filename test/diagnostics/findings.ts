@@ -21,6 +21,13 @@ export function spanAt(given: Source, piece: string): Span {
 
 export const finding = (what: Partial<Report> & Pick<Report, 'at'>): Diagnostic =>
   report(
-    { name: 'creases-cross', severity: 'error', meaning: '', matters: '', remedy: '' },
+    {
+      name: 'creases-cross',
+      severity: 'error',
+      meaning: '',
+      matters: '',
+      remedy: '',
+      example: { wrong: '', mended: '' },
+    },
     { message: 'the scores do not cross', ...what },
   );

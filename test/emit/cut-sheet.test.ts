@@ -118,7 +118,14 @@ test('hot wax has its own caution, and local rules go before', () => {
 
 test('findings come first, and an error says that the recipe must be mended', () => {
   const sound = halfLetter();
-  const problem = { name: 'card-fits', severity: 'error' as const, meaning: '', matters: '', remedy: '' };
+  const problem = {
+    name: 'card-fits',
+    severity: 'error' as const,
+    meaning: '',
+    matters: '',
+    remedy: '',
+    example: { wrong: '', mended: '' },
+  };
   const found = {
     problem,
     severity: 'error' as const,

@@ -1,10 +1,12 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
+import { PROBLEMS } from '../../src/problems.js';
+import { compileText } from '../support/compile-text.js';
 import { programFiles } from './rooms.js';
 
 /** Every problem that some file declares, with that file. */
-const problems = programFiles().flatMap((file) =>
+const declared = programFiles().flatMap((file) =>
   [...readFileSync(file, 'utf8').matchAll(/: Problem = \{\s*name: '([^']+)'/g)].map(({ 1: name = '' }) => ({
     name,
     file,
@@ -22,16 +24,38 @@ const shown = new Set(
 );
 
 test('there are problems, and each has a name of its own', () => {
-  const names = problems.map(({ name }) => name);
+  const names = declared.map(({ name }) => name);
   expect(names.length).toBeGreaterThan(10);
   expect([...new Set(names)]).toEqual(names);
 });
 
-test.each(problems)('$name is shown by a refused recipe', ({ name }) => {
-  expect([...shown]).toContain(name);
+test('every problem that a file declares is in the one list', () => {
+  expect(PROBLEMS.map(({ name }) => name).toSorted()).toEqual(declared.map(({ name }) => name).toSorted());
 });
 
 test('a rule’s file is named after its problem', () => {
-  const rules = problems.filter(({ file }) => file.startsWith('src/rules/'));
+  const rules = declared.filter(({ file }) => file.startsWith('src/rules/'));
   expect(rules.map(({ name }) => name)).toEqual(rules.map(({ file }) => basename(file, '.ts')));
+});
+
+describe.each(PROBLEMS)('$name', ({ name, severity, meaning, matters, remedy, example }) => {
+  const found = (text: string): string[] =>
+    compileText(text).diagnostics.map(({ problem, severity: graded }) => `${graded} ${problem.name}`);
+
+  test('is shown by a refused recipe', () => {
+    expect([...shown]).toContain(name);
+  });
+
+  test('is explained in sentences', () => {
+    for (const told of [meaning, matters, remedy]) expect(told).toMatch(/^[`A-Z].+\.$/);
+  });
+
+  test('has an example in which nothing else is found', () => {
+    expect(found(example.wrong)).toEqual([`${severity} ${name}`]);
+  });
+
+  test('has an example that comes out well once it is mended', () => {
+    expect(found(example.mended)).toEqual([]);
+    expect(compileText(example.mended).recipes).not.toEqual([]);
+  });
 });
