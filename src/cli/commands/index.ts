@@ -1,8 +1,9 @@
 import type { Command } from '../command.js';
 import { build } from './build.js';
 import { check } from './check.js';
+import { explain } from './explain.js';
 import { format } from './format.js';
 import { show } from './show.js';
 
 /** Every command, in the order of the help. */
-export const COMMANDS: readonly Command[] = [check, format, show, build];
+export const COMMANDS: readonly Command[] = [check, format, show, build, explain];

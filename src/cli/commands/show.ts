@@ -4,6 +4,7 @@ import { type Command, worst } from '../command.js';
 import { choose, codeOf, compileInputs, ONLY } from '../compile-inputs.js';
 import { paletteFor } from '../palette.js';
 import { sayFindings } from '../say-findings.js';
+import { textWidth } from '../text-width.js';
 import type { CompiledRecipe } from '../../compile.js';
 
 export const show: Command = {
@@ -40,14 +41,10 @@ async function facts(recipes: readonly CompiledRecipe[]): Promise<string> {
   return renderFacts(recipes);
 }
 
-/** Lines longer than this are hard to read, however wide the terminal. */
-const WIDEST = 96;
-const USUAL = 80;
-
 async function sheets(recipes: readonly CompiledRecipe[], given: Arguments, host: Host): Promise<string> {
   const { cutSheet } = await import('../../emit/cut-sheet/sheet.js');
   const { renderCutSheetText } = await import('../../emit/cut-sheet/render-text.js');
   const palette = (await paletteFor(host.out, host, given)) ?? undefined;
-  const width = Math.min(host.out.columns() ?? USUAL, WIDEST);
+  const width = textWidth(host.out);
   return recipes.map((recipe) => renderCutSheetText(cutSheet(recipe), palette, width)).join('\n\n');
 }
