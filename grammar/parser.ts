@@ -2,6 +2,8 @@ import type { Diagnostic } from '../src/diagnostics/diagnostic.js';
 import { report } from '../src/diagnostics/problem.js';
 import type { FileNode } from '../src/syntax/ast.js';
 import { limit } from '../src/syntax/problems.js';
+import { tooLong } from '../src/syntax/too-long.js';
+import { LONGEST_TEXT } from '../src/text/longest.js';
 import type { Source } from '../src/text/source.js';
 import type { Span } from '../src/text/span.js';
 import { layOut } from './layout/layout.js';
@@ -14,9 +16,6 @@ export interface Parsed {
   readonly diagnostics: readonly Diagnostic[];
 }
 
-/** Longest text that is read, in UTF-16 units. */
-const longestText = 1_048_576;
-
 /** The tree of a text, and a finding for every slip. Whatever the text, it comes to a tree and never throws. */
 export function parse(source: Source): Parsed {
   const empty: FileNode = {
@@ -26,7 +25,8 @@ export function parse(source: Source): Parsed {
     statements: [],
     comments: [],
   };
-  if (source.text.length > longestText) return { file: empty, diagnostics: [tooLong(source)] };
+  const { length } = source.text;
+  if (length > LONGEST_TEXT) return { file: empty, diagnostics: [tooLong(source, length, 'characters')] };
   const lexed = lex(source);
   const laid = layOut(source, lexed.tokens);
   const slips = inOrder([...outside(lexed.diagnostics, laid.passed), ...laid.diagnostics]);
@@ -53,14 +53,6 @@ function outside(findings: readonly Diagnostic[], spans: readonly Span[]): reado
     return span.start < (spans[next]?.start ?? Number.POSITIVE_INFINITY);
   });
 }
-
-const tooLong = (source: Source): Diagnostic =>
-  report(limit, {
-    message: 'this file is too long to be a recipe',
-    at: { source, start: 0, end: 0 },
-    why: `it has ${source.text.length} characters, and at most ${longestText} are read`,
-    help: 'split it, and join the parts by `use`',
-  });
 
 function tooMany(slips: readonly Diagnostic[]): readonly Diagnostic[] {
   const shown = slips.slice(0, mostSlips);

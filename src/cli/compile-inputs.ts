@@ -1,7 +1,7 @@
 import { type Compilation, type CompiledRecipe, compile } from '../compile.js';
 import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import type { Host } from '../host/host.js';
-import { reader } from '../host/reader.js';
+import { type PlacedFile, reader } from '../host/reader.js';
 import { nearest } from '../text/nearest.js';
 import { visible } from '../text/visible.js';
 import type { Arguments } from './arguments.js';
@@ -11,7 +11,7 @@ import type { Option } from './command.js';
 
 /** What the files given to a command come to. */
 export interface Compiled extends Compilation {
-  /** How many files could be read. */
+  /** How many files are there to read. */
   readonly files: number;
   /** 2 where a path could not be read, which has been said. */
   readonly code: ExitCode;
@@ -19,11 +19,23 @@ export interface Compiled extends Compilation {
 
 /** Reads and compiles the files given to a command. */
 export async function compileInputs(given: Arguments, host: Host): Promise<Compiled> {
-  const { files, troubles } = await readInputs(host, given.operands);
+  const { files, limits, troubles } = await readInputs(host, given.operands);
   for (const trouble of troubles) complain(host, trouble);
-  const inputs = files.map(({ input }) => input);
-  return { ...compile(inputs, reader(host, files)), files: files.length, code: troubles.length > 0 ? 2 : 0 };
+  const { recipes, diagnostics } = compileFiles(files, host);
+  return {
+    recipes,
+    diagnostics: [...limits, ...diagnostics],
+    files: files.length + limits.length,
+    code: troubles.length > 0 ? 2 : 0,
+  };
 }
+
+/** Compiles files that were read, each with its text as it is here. */
+export const compileFiles = (files: readonly PlacedFile[], host: Host): Compilation =>
+  compile(
+    files.map(({ input }) => input),
+    reader(host, files),
+  );
 
 /** What a command works on: some of the envelopes, and what there is to say about them and about the files. */
 export interface Chosen {

@@ -1,15 +1,19 @@
 import { dirname, join, normalize } from 'node:path';
+import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import { findRecipes } from '../host/find-recipes.js';
 import type { Host } from '../host/host.js';
 import { projectRoot } from '../host/project-root.js';
 import { readInputText, readText, type TextRead } from '../host/read-text.js';
 import { type PlacedFile, shown } from '../host/reader.js';
+import { tooLong } from '../syntax/too-long.js';
 import { source } from '../text/source.js';
 import { visible } from '../text/visible.js';
 
 /** The files that a command is given, and what kept it from reading others. */
 export interface Inputs {
   readonly files: readonly PlacedFile[];
+  /** Findings about files that are too long to be read. */
+  readonly limits: readonly Diagnostic[];
   /** Sentences that each name a path. */
   readonly troubles: readonly string[];
 }
@@ -17,19 +21,22 @@ export interface Inputs {
 /** Reads files, the recipes of folders, and for `-` standard input; each file once. No path: the working folder. */
 export async function readInputs(host: Host, paths: readonly string[]): Promise<Inputs> {
   const files = new Map<string, PlacedFile>();
+  const limits = new Map<string, Diagnostic>();
   const troubles: string[] = [];
   for (const path of paths.length === 0 ? ['.'] : paths) {
     const { places, troubles: met } = path === '-' ? INPUT : placesOf(host, path);
     troubles.push(...met);
     for (const place of places) {
       const id = realPlace(host, place);
-      if (files.has(id)) continue;
+      if (files.has(id) || limits.has(id)) continue;
       const read = place === INPUT_PLACE ? await readInputText(host) : readText(host, place);
       if (read.kind === 'unreadable') troubles.push(trouble(place, read.reason));
+      else if (read.kind === 'too-large')
+        limits.set(id, tooLong(source(nameOf(place), ''), read.bytes, 'bytes'));
       else files.set(id, placed(host, path, place, id, read));
     }
   }
-  return { files: [...files.values()], troubles };
+  return { files: [...files.values()], limits: [...limits.values()], troubles };
 }
 
 /** Where standard input is said to be, and the name of its source. */
@@ -59,6 +66,9 @@ const trouble = (path: string, reason: string): string => `${visible(shown(path)
 const realPlace = (host: Host, place: string): string =>
   place === INPUT_PLACE ? join(host.realPath('.') ?? host.cwd, place) : (host.realPath(place) ?? place);
 
+/** A path as messages show it. */
+const nameOf = (place: string): string => shown(normalize(place));
+
 /** A file's root is looked for from where it really is; failing that it is the folder that was given. */
 function placed(
   host: Host,
@@ -70,7 +80,7 @@ function placed(
   const folder = dirname(id);
   const otherwise = host.kind(given) === 'folder' ? (host.realPath(given) ?? folder) : folder;
   return {
-    input: { id, source: source(shown(normalize(place)), text) },
+    input: { id, source: source(nameOf(place), text) },
     root: projectRoot(host, folder, otherwise),
   };
 }

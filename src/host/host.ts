@@ -40,7 +40,13 @@ export interface Outlet {
   readonly columns: () => number | null;
 }
 
-export type Read = { readonly kind: 'bytes'; readonly bytes: Uint8Array } | Unreadable;
+export type Read = { readonly kind: 'bytes'; readonly bytes: Uint8Array } | TooLarge | Unreadable;
+
+/** `bytes`: how many there are; null: nobody knows, as reading was given up. */
+export interface TooLarge {
+  readonly kind: 'too-large';
+  readonly bytes: number | null;
+}
 
 export interface Unreadable {
   readonly kind: 'unreadable';

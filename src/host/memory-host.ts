@@ -69,7 +69,7 @@ const limited = (bytes: Uint8Array | undefined, most: number): Read =>
   bytes === undefined
     ? { kind: 'unreadable', reason: 'there is no such file or folder' }
     : bytes.length > most
-      ? { kind: 'unreadable', reason: `it is larger than ${most / 1_000_000} MB` }
+      ? { kind: 'too-large', bytes: bytes.length }
       : { kind: 'bytes', bytes };
 
 const outlet = (

@@ -49,9 +49,9 @@ function read(path: string, most: number): Read {
   try {
     const found = statSync(path);
     if (!found.isFile()) return { kind: 'unreadable', reason: `it is ${NO_FILE[kindOf(found)]}` };
-    if (found.size > most) return tooLarge(most);
+    if (found.size > most) return { kind: 'too-large', bytes: found.size };
     const bytes = readFileSync(path);
-    return bytes.length > most ? tooLarge(most) : { kind: 'bytes', bytes };
+    return bytes.length > most ? { kind: 'too-large', bytes: bytes.length } : { kind: 'bytes', bytes };
   } catch (error) {
     return { kind: 'unreadable', reason: whyNot(error) };
   }
@@ -64,11 +64,6 @@ const NO_FILE = {
   missing: 'nothing',
 } as const;
 
-const tooLarge = (most: number): Read => ({
-  kind: 'unreadable',
-  reason: `it is larger than ${most / 1_000_000} MB`,
-});
-
 async function readInput(most: number): Promise<Read> {
   const chunks: Uint8Array[] = [];
   let length = 0;
@@ -76,7 +71,7 @@ async function readInput(most: number): Promise<Read> {
     for await (const chunk of process.stdin) {
       chunks.push(chunk);
       length += chunk.length;
-      if (length > most) return tooLarge(most);
+      if (length > most) return { kind: 'too-large', bytes: null };
     }
     return { kind: 'bytes', bytes: Buffer.concat(chunks) };
   } catch (error) {

@@ -1,28 +1,27 @@
 import { isUtf8 } from 'node:buffer';
 import { basename, dirname } from 'node:path';
-import type { Host, Read, Unreadable, Written } from './host.js';
+import { LONGEST_TEXT } from '../text/longest.js';
+import type { Host, Read, TooLarge, Unreadable, Written } from './host.js';
 
-export type TextRead = { readonly kind: 'text'; readonly text: string } | Unreadable;
-
-/** A file of recipes larger than this is refused: it is no text that a person wrote. */
-const MOST_BYTES = 1_000_000;
+export type TextRead = { readonly kind: 'text'; readonly text: string } | TooLarge | Unreadable;
 
 /** Reads a file that must be UTF-8; a byte order mark at its start is passed over. */
-export const readText = (host: Host, path: string): TextRead => decoded(host.read(path, MOST_BYTES));
+export const readText = (host: Host, path: string): TextRead => decoded(host.read(path, LONGEST_TEXT));
 
 /** Reads standard input, which must be UTF-8. */
 export const readInputText = async (host: Host): Promise<TextRead> =>
-  decoded(await host.readInput(MOST_BYTES));
+  decoded(await host.readInput(LONGEST_TEXT));
 
 /**
  * Puts `after` in the place of a file's text, which was read as `before`; a byte order mark stays. A file that has
  * changed since then is left as it is.
  */
 export function rewriteText(host: Host, path: string, before: string, after: string): Written {
-  const read = host.read(path, MOST_BYTES);
+  const read = host.read(path, LONGEST_TEXT);
   const now = decoded(read);
   if (now.kind === 'unreadable') return { kind: 'unwritable', path, reason: now.reason };
-  if (now.text !== before) return { kind: 'unwritable', path, reason: 'it has changed since it was read' };
+  if (now.kind === 'too-large' || now.text !== before)
+    return { kind: 'unwritable', path, reason: 'it has changed since it was read' };
   const mark = read.kind === 'bytes' && isMarked(read.bytes) ? MARK : [];
   const bytes = Buffer.concat([Buffer.from(mark), Buffer.from(after)]);
   return host.write(dirname(path), [{ name: basename(path), bytes }]);
@@ -34,7 +33,7 @@ const MARK = [0xef, 0xbb, 0xbf] as const;
 const isMarked = (bytes: Uint8Array): boolean => MARK.every((byte, index) => bytes[index] === byte);
 
 function decoded(read: Read): TextRead {
-  if (read.kind === 'unreadable') return read;
+  if (read.kind !== 'bytes') return read;
   const bytes = Buffer.from(read.bytes.buffer, read.bytes.byteOffset, read.bytes.byteLength);
   if (!isUtf8(bytes)) return { kind: 'unreadable', reason: notUtf8(bytes) };
   return { kind: 'text', text: bytes.toString('utf8', isMarked(bytes) ? MARK.length : 0) };

@@ -31,7 +31,7 @@ export function reader(host: Host, given: readonly PlacedFile[]): Reader {
     const before = known.get(id);
     if (before) return { kind: 'source', id, source: before.input.source };
     const read = readText(host, id);
-    if (read.kind === 'unreadable') return read;
+    if (read.kind !== 'text') return read;
     const name = shown(join(dirname(by.input.source.name), path));
     const input = { id, source: source(name, read.text) };
     known.set(id, { input, root: by.root });

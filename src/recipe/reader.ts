@@ -4,6 +4,7 @@ import type { Source } from '../text/source.js';
 export type ReadResult =
   | { readonly kind: 'source'; readonly id: string; readonly source: Source }
   | { readonly kind: 'outside-root' }
+  | { readonly kind: 'too-large'; readonly bytes: number | null }
   | { readonly kind: 'unreadable'; readonly reason: string };
 
 /** Reads the file that `use "path"` means in the file with id `from`. Handed in by the host; never throws. */

@@ -4,6 +4,7 @@ import { report } from '../diagnostics/problem.js';
 import { isUnits, type Units } from '../measure/unit.js';
 import type { FileNode, UseNode } from '../syntax/ast.js';
 import { limit } from '../syntax/problems.js';
+import { lengthRead } from '../syntax/too-long.js';
 import { nearest } from '../text/nearest.js';
 import { lineText, position, type Source } from '../text/source.js';
 import type { Span } from '../text/span.js';
@@ -87,6 +88,7 @@ export function loadFiles(
     if (slip) return refuse(slip);
     const result = read(use.path.value, from);
     if (result.kind === 'outside-root') return refuse(outside(use));
+    if (result.kind === 'too-large') return refuse(tooLarge(use, result.bytes));
     if (result.kind === 'unreadable') return refuse(unreadable(use, result.reason));
     const start = path.findIndex(({ id }) => id === result.id);
     if (start >= 0) return refuse(useCycle([...path.slice(start + 1).map(({ by }) => by), use]));
@@ -184,6 +186,14 @@ const unreadable = ({ path }: UseNode, reason: string): Diagnostic =>
     at: path.span,
     why: reason,
     help: 'spell the path from the folder of this file, with `/` between folders',
+  });
+
+const tooLarge = ({ path }: UseNode, bytes: number | null): Diagnostic =>
+  report(limit, {
+    message: `the file \`${path.value}\` is too long to be a recipe`,
+    at: path.span,
+    why: lengthRead(bytes, 'bytes'),
+    help: 'split that file, and `use` its parts',
   });
 
 function useCycle(uses: readonly (UseNode | null)[]): Diagnostic {

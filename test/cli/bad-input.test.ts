@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { plica, SOUND } from '../support/command-line.js';
+import { GAPING, plica, SOUND } from '../support/command-line.js';
 
 const envelope = (entries: string): string => `units in\nenvelope tides {\n${entries}\n}\n`;
 
@@ -82,13 +82,39 @@ test('a byte order mark and carriage returns change nothing', async () => {
   expect(await plica('check a.plica', { files: { 'a.plica': text } })).toMatchObject({ code: 0 });
 });
 
-test('a file larger than 1 MB is refused', async () => {
-  const text = `${SOUND}${'#'.repeat(1_000_000)}`;
-  expect(await plica('check a.plica', { files: { 'a.plica': text } })).toMatchObject({
-    code: 2,
-    err: 'plica: a.plica: it is larger than 1 MB\n',
-  });
+/** A file of a million bytes and a little. */
+const LONG = `${SOUND}${'#'.repeat(1_000_000)}`;
+
+test('a file of more than a million bytes is a finding at its start; the others are still checked', async () => {
+  const { code, out, err } = await plica('check', { files: { 'a.plica': LONG, 'b.plica': GAPING } });
+  expect({ code, err }).toEqual({ code: 1, err: '' });
+  expect(out).toContain('error[limit]: this file is too long to be a recipe\n  --> a.plica:1:1\n');
+  expect(out).toContain('it has 1,000,055 bytes, and at most 1,000,000 are read');
+  expect(out).toContain('split it, and join the parts by `use`');
+  expect(out).toContain('--> b.plica:');
 });
+
+test('a long standard input is a finding too; how long it is, nobody waits for', async () => {
+  const { code, out } = await plica('check - --format line', { input: LONG });
+  expect(code).toBe(1);
+  expect(out).toMatch(/^<stdin>:1:1: error\[?.*limit/);
+});
+
+test('a long file that another uses is a finding at the `use`', async () => {
+  const files = { 'a.plica': 'units in\nuse "b.plica"\n', 'b.plica': LONG };
+  const { out } = await plica('check a.plica', { files });
+  expect(out).toContain('error[limit]: the file `b.plica` is too long to be a recipe\n  --> a.plica:2:5\n');
+});
+
+test.each(['show a.plica', 'build a.plica --out out', 'format a.plica', 'check a.plica --fix'])(
+  'a long file ends %s with 1, and stays as it is',
+  async (line) => {
+    const { code, out, err, files } = await plica(line, { files: { 'a.plica': LONG } });
+    expect(code).toBe(1);
+    expect(out + err).toContain('error[limit]: this file is too long to be a recipe');
+    expect([...files.keys()]).toEqual(['/studio/a.plica']);
+  },
+);
 
 test('an output folder that cannot be written', async () => {
   const { code, out, err } = await plica('build a.plica --out out', {

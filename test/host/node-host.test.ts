@@ -1,5 +1,14 @@
 import { execFileSync } from 'node:child_process';
-import { mkdirSync, readdirSync, readFileSync, realpathSync, symlinkSync, writeFileSync } from 'node:fs';
+import {
+  chmodSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  realpathSync,
+  statSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { findRecipes } from '../../src/host/find-recipes.js';
@@ -25,7 +34,7 @@ test('reading: what is no file is refused, and never waited for', () => {
   expect(host.read(folder, MOST)).toEqual({ kind: 'unreadable', reason: 'it is a folder' });
   expect(host.read(join(folder, 'b.plica'), MOST)).toMatchObject({ kind: 'unreadable' });
   expect(host.read(join(folder, 'a.plica/b'), MOST)).toMatchObject({ kind: 'unreadable' });
-  expect(host.read(join(folder, 'a.plica'), 0)).toMatchObject({ kind: 'unreadable' });
+  expect(host.read(join(folder, 'a.plica'), 0)).toEqual({ kind: 'too-large', bytes: 1 });
 });
 
 test('finding recipes: by name, links to files followed, links to folders not', () => {
@@ -123,3 +132,22 @@ test('writing: what a process that died left behind is cleared away, what is a u
   expect(host.write(folder, [{ name: 'a.pdf', bytes: bytes('C') }])).toEqual({ kind: 'written' });
   expect(readFileSync(join(folder, 'a.pdf'), 'utf8')).toBe('C');
 });
+
+test.runIf(process.platform !== 'win32')(
+  'writing: a file keeps its permissions; a read-only one is kept',
+  () => {
+    const folder = scratch({ 'open.plica': 'old', 'shut.plica': 'old' });
+    chmodSync(join(folder, 'open.plica'), 0o640);
+    chmodSync(join(folder, 'shut.plica'), 0o444);
+    const write = (name: string) => host.write(folder, [{ name, bytes: bytes('new') }]);
+    expect(write('open.plica')).toEqual({ kind: 'written' });
+    expect(statSync(join(folder, 'open.plica')).mode & 0o777).toBe(0o640);
+    expect(write('shut.plica')).toEqual({
+      kind: 'unwritable',
+      path: join(folder, 'shut.plica'),
+      reason: 'it is read-only',
+    });
+    expect(readFileSync(join(folder, 'shut.plica'), 'utf8')).toBe('old');
+    expect(readdirSync(folder).sort()).toEqual(['open.plica', 'shut.plica']);
+  },
+);

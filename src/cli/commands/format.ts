@@ -26,18 +26,18 @@ as they are. A file that cannot be read as a recipe is left alone, and its slips
     },
   ],
   run: async (given, host) => {
-    const { files, troubles } = await readInputs(host, given.operands);
+    const { files, limits, troubles } = await readInputs(host, given.operands);
     for (const trouble of troubles) complain(host, trouble);
     const laidOut = await layOut(files.map(({ input }) => input));
-    await sayFindings(
-      laidOut.flatMap(({ slips }) => slips),
-      given,
-      host,
-    );
+    await sayFindings([...limits, ...laidOut.flatMap(({ slips }) => slips)], given, host);
     const settle = given.has('check') ? list : write;
     const outcomes = laidOut.map((file) => settle(file, host));
     host.err.write(summary(outcomes));
-    return worst(troubles.length > 0 ? 2 : 0, ...outcomes.map((outcome) => CODES[outcome]));
+    return worst(
+      troubles.length > 0 ? 2 : 0,
+      limits.length > 0 ? 1 : 0,
+      ...outcomes.map((outcome) => CODES[outcome]),
+    );
   },
 };
 

@@ -1,0 +1,2 @@
+/** The longest text that is read: bytes of a file, or UTF-16 units of a text (a file never has fewer bytes than units). */
+export const LONGEST_TEXT = 1_000_000;
