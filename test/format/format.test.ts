@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { parse } from '../../grammar/parser.js';
 import { format } from '../../src/format/format.js';
+import { PROBLEMS } from '../../src/problems.js';
 import { source } from '../../src/text/source.js';
 import { referenceExamples } from '../support/reference-examples.js';
 import { specs } from '../support/specs.js';
@@ -29,6 +30,10 @@ describe('before and after', () => {
 describe('is in the layout', () => {
   test.each(Object.entries(specs()))('%s', (_, text) => {
     expect(formatted(text)).toBe(text);
+  });
+
+  test.each(PROBLEMS)('the example of $name, mended', ({ example: { mended } }) => {
+    expect(formatted(mended)).toBe(mended);
   });
 
   test.each(referenceExamples.filter(({ right }) => right))('the reference at line $line', ({ text }) => {
