@@ -6,7 +6,7 @@ import { nearest } from '../text/nearest.js';
 import { visible } from '../text/visible.js';
 import type { Arguments } from './arguments.js';
 import { complain, type ExitCode } from './command.js';
-import { readInputs } from './inputs.js';
+import { type Inputs, readInputs } from './inputs.js';
 import type { Option } from './command.js';
 
 /** What the files given to a command come to. */
@@ -18,8 +18,11 @@ export interface Compiled extends Compilation {
 }
 
 /** Reads and compiles the files given to a command. */
-export async function compileInputs(given: Arguments, host: Host): Promise<Compiled> {
-  const { files, limits, troubles } = await readInputs(host, given.operands);
+export const compileInputs = async (given: Arguments, host: Host): Promise<Compiled> =>
+  compileRead(await readInputs(host, given.operands), host);
+
+/** Compiles what was read for a command, and says what could not be. */
+export function compileRead({ files, limits, troubles }: Inputs, host: Host): Compiled {
   for (const trouble of troubles) complain(host, trouble);
   const { recipes, diagnostics } = compileFiles(files, host);
   return {

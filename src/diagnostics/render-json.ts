@@ -1,26 +1,32 @@
-import { position } from '../text/source.js';
 import type { Span } from '../text/span.js';
 import type { Diagnostic } from './diagnostic.js';
+import { problemsIn } from './problem.js';
+import { region } from './region.js';
 
-/** The findings for programs. Lines and columns from 1, columns in code points; an unknown is null. */
+/**
+ * The findings for programs, and what is known of each rule among them. Lines and columns from 1, columns in code points;
+ * an unknown is null.
+ */
 export function renderJson(diagnostics: readonly Diagnostic[]): string {
-  const findings = diagnostics.map((found) => {
-    const { line: endLine, column: endColumn } = position(found.primary.span.source, found.primary.span.end);
-    return {
-      rule: found.problem.name,
-      severity: found.severity,
-      message: found.message,
-      why: found.why,
-      help: found.help,
-      ...place(found.primary.span),
-      endLine,
-      endColumn,
-      related: found.related.map(({ span, text }) => ({ message: text, ...place(span) })),
-    };
-  });
-  return `${JSON.stringify({ format: 'plica-findings', version: 1, findings }, null, 2)}\n`;
+  const rules = problemsIn(diagnostics).map(({ name, severity, meaning, matters, remedy }) => ({
+    rule: name,
+    severity,
+    meaning,
+    matters,
+    remedy,
+  }));
+  const findings = diagnostics.map(({ problem, severity, message, primary, why, help, related, fix }) => ({
+    rule: problem.name,
+    severity,
+    message,
+    label: primary.text === '' ? null : primary.text,
+    why,
+    help,
+    ...place(primary.span),
+    related: related.map(({ span, text }) => ({ message: text, ...place(span) })),
+    fix: fix && fix.map(({ span, text }) => ({ ...place(span), text })),
+  }));
+  return `${JSON.stringify({ format: 'plica-findings', version: 1, findings, rules }, null, 2)}\n`;
 }
 
-function place(span: Span): { readonly file: string; readonly line: number; readonly column: number } {
-  return { file: span.source.name, ...position(span.source, span.start) };
-}
+const place = (span: Span) => ({ file: span.source.name, ...region(span) });

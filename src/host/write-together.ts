@@ -1,4 +1,7 @@
 import {
+  accessSync,
+  chmodSync,
+  constants,
   lstatSync,
   mkdirSync,
   readFileSync,
@@ -14,7 +17,8 @@ import { whyNot } from './why-not.js';
 
 /**
  * Writes the files of one folder all together: each is written whole beside its place, and only when all are are they
- * moved there. Where one cannot be, what lay in the places before is put back. A link to a file is followed, not replaced.
+ * moved there. Where one cannot be, what lay in the places before is put back. A link to a file is followed, not replaced;
+ * a file that was there keeps its permissions, and one that they say is not to be written is not.
  */
 export function writeTogether(folder: string, files: readonly NewFile[]): Written {
   const moves: Move[] = [];
@@ -25,6 +29,7 @@ export function writeTogether(folder: string, files: readonly NewFile[]): Writte
       at = join(folder, name);
       const place = placeOf(at);
       if (place === null) return undo(moves, at, 'something that is no file is in its place');
+      if (place.mode !== null && (place.mode & WRITABLE) === 0) return undo(moves, at, 'it is read-only');
       const move: Move = {
         place: place.path,
         beside: beside(place.path),
@@ -33,6 +38,7 @@ export function writeTogether(folder: string, files: readonly NewFile[]): Writte
       };
       moves.push(move);
       writeNew(move.beside, bytes);
+      if (place.mode !== null) chmodSync(move.beside, place.mode);
     }
     for (const move of moves) {
       at = move.place;
@@ -71,12 +77,26 @@ interface Move {
 
 const beside = (path: string): string => join(dirname(path), `.${basename(path)}.${process.pid}.part`);
 
+/** Permission to write, for anyone. */
+const WRITABLE = 0o222;
+
+/** Where a file goes. `before`, `mode`: what lay there, and its permissions; null: nothing did. */
+interface Place {
+  readonly path: string;
+  readonly before: Uint8Array | null;
+  readonly mode: number | null;
+}
+
 /** Where a file really goes, and what lies there; null where that is no file. */
-function placeOf(path: string): { readonly path: string; readonly before: Uint8Array | null } | null {
+function placeOf(path: string): Place | null {
   const there = lstatSync(path, { throwIfNoEntry: false });
-  if (there === undefined) return { path, before: null };
+  if (there === undefined) return { path, before: null, mode: null };
   const real = there.isSymbolicLink() ? realpathSync.native(path) : path;
-  return lstatSync(real).isFile() ? { path: real, before: readFileSync(real) } : null;
+  const found = lstatSync(real);
+  if (!found.isFile()) return null;
+  const before = readFileSync(real);
+  accessSync(real, constants.W_OK);
+  return { path: real, before, mode: found.mode & 0o7777 };
 }
 
 /** Writes a file that must not be there yet (one left by a process that died is cleared away first). */

@@ -1,3 +1,4 @@
+import { lineEnd } from './source.js';
 import type { Span } from './span.js';
 
 /** Replaces what `span` covers by `text` (an empty span inserts). */
@@ -14,3 +15,13 @@ export function applyEdits(text: string, edits: readonly Edit[]): string {
   }
   return result;
 }
+
+/** The edit with its line ends written as those of the text that it goes into. */
+export const inItsLineEnds = ({ span, text }: Edit): Edit => ({
+  span,
+  text: text.includes('\n') ? text.replace(/\r?\n/g, lineEnd(span.source)) : text,
+});
+
+/** Whether two edits share a place, or leave none between them: which of them comes first might then matter. */
+export const touch = ({ span: one }: Edit, { span: other }: Edit): boolean =>
+  one.source === other.source && one.start <= other.end && other.start <= one.end;

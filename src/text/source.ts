@@ -53,3 +53,9 @@ export function lineText({ text, lineStarts }: Source, line: number): string {
   const end = lineStarts[line] ?? text.length;
   return text.slice(start, end).replace(/[\r\n]+$/, '');
 }
+
+/** How the first line of a text ends; a text of one line would end it with LF. */
+export function lineEnd({ text, lineStarts }: Source): '\n' | '\r\n' | '\r' {
+  const end = text.slice(0, lineStarts[1] ?? 0);
+  return end.endsWith('\r\n') ? '\r\n' : end.endsWith('\r') ? '\r' : '\n';
+}

@@ -168,6 +168,7 @@ test('findings for programs: every field, and columns in code points', () => {
         rule: 'creases-cross',
         severity: 'error',
         message: 'the scores do not cross',
+        label: null,
         why: null,
         help: null,
         file: 'a.plica',
@@ -176,17 +177,57 @@ test('findings for programs: every field, and columns in code points', () => {
         endLine: 1,
         endColumn: 6,
         related: [],
+        fix: null,
       },
     ],
+    rules: [{ rule: 'creases-cross', severity: 'error', meaning: '', matters: '', remedy: '' }],
   });
   const { why, help, related } = JSON.parse(renderJson([acrossFiles])).findings[0];
   expect({ why, help, related }).toEqual({
     why: 'crossing -1/4 in, must be 0 or more',
     help: 'leave `blank` out, or write at least 10 1/4',
     related: [
-      { message: 'face 8 3/4 x 5 3/4 in', file: 'tides.plica', line: 5, column: 9 },
-      { message: 'the ease comes from here', file: 'house/styles.plica', line: 4, column: 9 },
+      {
+        message: 'face 8 3/4 x 5 3/4 in',
+        file: 'tides.plica',
+        line: 5,
+        column: 9,
+        endLine: 5,
+        endColumn: 22,
+      },
+      {
+        message: 'the ease comes from here',
+        file: 'house/styles.plica',
+        line: 4,
+        column: 9,
+        endLine: 4,
+        endColumn: 12,
+      },
     ],
   });
   expect(JSON.parse(renderJson([])).findings).toEqual([]);
 });
+
+test('the edits of a finding stand in the JSON, with the line ends of the file that they go into', () => {
+  const given = source('a.plica', 'envelope a {\r\n  card: A6\r\n');
+  const at = { source: given, start: given.text.length, end: given.text.length };
+  const [found] = JSON.parse(renderJson([finding({ at, fix: [{ span: at, text: '}\n' }] })])).findings;
+  expect(found.fix).toEqual([
+    { file: 'a.plica', line: 3, column: 1, endLine: 3, endColumn: 1, text: '}\r\n' },
+  ]);
+});
+
+test.each(['a:b.plica', 'tide tables.plica', 'a\nb.plica', '\u001b[2J.plica', 'a:1:2.plica'])(
+  'a line stays one line, and can be taken apart, for the file %j',
+  (name) => {
+    const line = renderLine([finding({ at: spanAt(source(name, 'card'), 'card'), message: 'no: `:`' })]);
+    expect(line).toMatch(/^[^\p{Cc}]+\n$/u);
+    expect(/^(.+):(\d+):(\d+): (error|warning|note): ([a-z-]+): (.+)\n$/.exec(line)?.slice(2)).toEqual([
+      '1',
+      '1',
+      'error',
+      'creases-cross',
+      'no: `:`',
+    ]);
+  },
+);

@@ -1,8 +1,9 @@
+import about from '../../../package.json' with { type: 'json' };
 import { renderJson } from '../../diagnostics/render-json.js';
 import { renderLine } from '../../diagnostics/render-line.js';
 import { type Palette, renderText } from '../../diagnostics/render-text.js';
 import { paletteFor } from '../palette.js';
-import { type Command, worst } from '../command.js';
+import { type Command, complain, worst } from '../command.js';
 import { codeOf, type Compiled, compileInputs, STRICT } from '../compile-inputs.js';
 import { counted } from '../words.js';
 
@@ -13,35 +14,50 @@ export const check: Command = {
   summary: 'say whether the envelopes will work, and what would mend them',
   details: `Checks every envelope in the files given (or in the working folder), and every expect
 that they state. Ends with 0 when nothing is wrong, 1 when an error is found, 2 when
-a file cannot be read.`,
+a file cannot be read.
+
+With --fix, what surely mends a finding is written into the files given, and each is
+named on standard error; what remains is then shown as ever. Comments stay.`,
   example: 'plica check specs --strict',
   options: [
     {
       name: 'format',
       value: 'FORMAT',
-      choices: ['text', 'line', 'json'],
-      meaning: 'for people, a line for each finding, or for programs',
+      choices: ['text', 'line', 'json', 'sarif'],
+      meaning: 'for people, a line for each finding, or for programs (sarif: SARIF 2.1.0)',
     },
     STRICT,
+    { name: 'fix', value: null, meaning: 'mend in the files what can surely be mended' },
   ],
   run: async (given, host) => {
-    const compiled = await compileInputs(given, host);
+    if (given.has('fix') && given.operands.includes('-')) {
+      complain(host, '`check --fix` writes into files, and standard input is none; give it the file');
+      return 2;
+    }
+    const compiled = await (given.has('fix')
+      ? (await import('../fix-inputs.js')).fixInputs(given, host)
+      : compileInputs(given, host));
     const render = RENDERERS[given.value('format') ?? 'text'] as Renderer;
-    host.out.write(render(compiled, (await paletteFor(host.out, host, given)) ?? undefined));
+    host.out.write(await render(compiled, (await paletteFor(host.out, host, given)) ?? undefined));
     return worst(compiled.code, codeOf(compiled.diagnostics, given));
   },
 };
 
-type Renderer = (compiled: Compiled, palette: Palette | undefined) => string;
+type Renderer = (compiled: Compiled, palette: Palette | undefined) => string | Promise<string>;
 
 const RENDERERS: Readonly<Record<string, Renderer>> = {
   text: (compiled, palette) =>
     compiled.diagnostics.length > 0 ? renderText(compiled.diagnostics, palette) : nothingWrong(compiled),
   line: ({ diagnostics }) => renderLine(diagnostics),
   json: ({ diagnostics }) => renderJson(diagnostics),
+  sarif: async ({ diagnostics }) => {
+    const { renderSarif } = await import('../../diagnostics/render-sarif.js');
+    return renderSarif(diagnostics, { name: about.name, version: about.version });
+  },
 };
 
-function nothingWrong({ files, recipes }: Compiled): string {
+/** What is said where there is no finding. */
+export function nothingWrong({ files, recipes }: Pick<Compiled, 'files' | 'recipes'>): string {
   if (files === 0) return '';
   if (recipes.length === 0)
     return `nothing wrong in ${counted(files, 'file')}, but no envelope in it either\n`;
