@@ -5,9 +5,11 @@
  */
 export { parse } from '../grammar/parser.js';
 export { type Compilation, type CompiledRecipe, compile } from './compile.js';
+export { applyFixes, type Look, type Mended } from './diagnostics/apply-fixes.js';
 export type { Diagnostic, Label, Severity } from './diagnostics/diagnostic.js';
 export { renderJson } from './diagnostics/render-json.js';
 export { renderLine } from './diagnostics/render-line.js';
+export { renderSarif, type Tool } from './diagnostics/render-sarif.js';
 export { renderText } from './diagnostics/render-text.js';
 export { renderCutSheetText } from './emit/cut-sheet/render-text.js';
 export { cutSheet } from './emit/cut-sheet/sheet.js';
