@@ -42,19 +42,16 @@ const entryPieces = (entry: EntryNode, space: string | null): readonly Piece[] =
 /** A piece for each item of the list, with its comma; an item begins a line where its author began one. */
 function propertyPieces({ name, values, span }: PropertyNode, space: string | null): readonly Piece[] {
   const { text } = span.source;
-  let before = span.start;
   return values.map((value, index) => {
     const isLast = index === values.length - 1;
-    const written = spell(value) + (isLast ? '' : ',');
+    const written = isLast ? spell(value) : `${spell(value)},`;
     const end = isLast ? span.end : nextMark(text, value.span.end) + 1;
-    const place = { start: before, end };
-    if (index === 0) {
-      before = end;
-      return piece('entry', `${spell(name)}: ${written}`, place, space, 1);
+    const before = values[index - 1];
+    if (before === undefined) {
+      return piece('entry', `${spell(name)}: ${written}`, { start: span.start, end }, space, 1);
     }
     const { start } = value.span;
-    const beginsLine = lineEnds(text, before, start) > 0;
-    before = end;
+    const beginsLine = lineEnds(text, before.span.end, start) > 0;
     return piece('entry', written, { start, end }, beginsLine ? null : ' ', 2);
   });
 }
