@@ -13,6 +13,15 @@ export const recipesIn = (folder: string): readonly string[] =>
     .sort()
     .map((name) => join(folder, name));
 
+/** Every recipe that is laid down to be refused: of the language, of writing, and of every rule. */
+export const refusedRecipes = (): readonly string[] =>
+  ['test/rejected', 'test/rules'].flatMap((room) =>
+    readdirSync(room, { withFileTypes: true })
+      .filter((entry) => entry.isDirectory())
+      .flatMap(({ name }) => recipesIn(join(room, name)))
+      .filter((path) => !basename(path).startsWith('accepted-')),
+  );
+
 /**
  * Compiles one recipe and expects two things: a finding of each problem that a comment names on its line, and no other
  * (`blank: 10 # creases-cross`, `# missing, range`); and the findings as people see them, in NAME.findings.txt.
