@@ -1,6 +1,8 @@
 /** What we use of the library, which has no types of its own. Its constructors are called without `new`. */
 declare module 'railroad-diagrams' {
-  type Drawn = object;
+  interface Drawn {
+    toString(): string;
+  }
   const railroad: {
     Diagram(...items: readonly Drawn[]): Drawn & { format(padding: number): Drawn };
     Sequence(...items: readonly Drawn[]): Drawn;

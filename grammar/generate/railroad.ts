@@ -34,10 +34,12 @@ const section = ({ name, part }: GrammarRule): string => {
 const term = ({ name, means }: { readonly name: string; readonly means: string }): string =>
   `<dt id="${name}">${name}</dt><dd>${escaped(means)}</dd>\n`;
 
+type Drawn = ReturnType<typeof railroad.Terminal>;
+
 /** Round a diagram, in px. */
 const PADDING = 8;
 
-const DRAWN: PartTable<object> = {
+const DRAWN: PartTable<Drawn> = {
   sign: ({ sign }) => railroad.Terminal(sign),
   name: ({ name }) => linked(name),
   sequence: ({ parts }) => railroad.Sequence(...parts.map(draw)),
@@ -46,12 +48,12 @@ const DRAWN: PartTable<object> = {
   repeated: ({ part }) => railroad.ZeroOrMore(draw(part)),
 };
 
-function draw(part: Part): object {
+function draw(part: Part): Drawn {
   return byKind(DRAWN, part);
 }
 
 /** A box that leads to its rule. The library escapes what stands in it. */
-function linked(name: string): object {
+function linked(name: string): Drawn {
   const box = railroad.NonTerminal(name);
   const drawn = box.toString.bind(box);
   return Object.assign(box, { toString: () => `<a href="#${name}">${drawn()}</a>` });

@@ -42,7 +42,7 @@ const property = <T>(
 
 /** Every property, in the order in which grammar/reference.md lists them. */
 export const PROPERTIES = {
-  title: property(ANY, text, 'the name', 'shown in the catalogue and on the cut sheet', {
+  title: property(ANY, text, 'the name', 'shown on the cut sheet', {
     copied: false,
     harmless: true,
   }),
