@@ -120,8 +120,9 @@ const slips: readonly Slip[] = [
     pattern: /^[\d./]+-[\d./-]+$/,
     say: (image) => ({
       wrong: 'joins numbers by a hyphen',
-      why: 'a `-` between values has a space on both sides',
-      readings: [image.replaceAll('-', ' - ')],
+      why: 'a `-` between values has a space on both sides, and a range is no value',
+      readings: [],
+      help: `write one number, or \`${image.replaceAll('-', ' - ')}\` for a difference`,
     }),
   },
   {

@@ -27,7 +27,7 @@ import type {
 import type { Source } from '../src/text/source.js';
 import type { Span } from '../src/text/span.js';
 import { type BrokenLine, brokenEntry, brokenHeader, brokenLet, nothing } from './broken.js';
-import { explain } from './messages.js';
+import { explain } from './messages/explain.js';
 import { mostSlips } from './slip.js';
 import { endOf, is, spanOf, type Token } from './token.js';
 import {
@@ -342,6 +342,7 @@ export class RecipeParser extends EmbeddedActionsParser {
   }
 
   #unit(first: Token, grade: Token | undefined): UnitNode {
+    this.#payload(first, '');
     const text = grade === undefined ? first.image : `${first.image} ${grade.image}`;
     return { kind: 'unit', span: this.#through(first, grade ?? first), text };
   }

@@ -13,7 +13,8 @@ export const slip = (what: Report): Diagnostic =>
     ...(what.why === undefined ? {} : { why: cropped(what.why) }),
   });
 
-const cropped = (text: string): string =>
+/** Whatever is quoted, shortened to what can be read. */
+export const cropped = (text: string): string =>
   text.replace(/`([^`]*)`/g, (quote, inner: string) =>
     inner.length > 60 ? `\`${inner.slice(0, 59)}…\`` : quote,
   );
@@ -22,6 +23,12 @@ const cropped = (text: string): string =>
 export function shown(token: Token | undefined): string {
   if (token === undefined || token.image === '' || is(token, Eol)) return 'the end of the line';
   return `\`${token.image}\``;
+}
+
+/** `a`, `a or b`, `a, b or c`, each in back quotes. */
+export function either(readings: readonly string[]): string {
+  const quoted = readings.map((reading) => `\`${reading}\``);
+  return quoted.length < 2 ? quoted.join() : `${quoted.slice(0, -1).join(', ')} or ${quoted.at(-1)}`;
 }
 
 /** Slips after which a text is no recipe. */

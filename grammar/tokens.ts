@@ -4,6 +4,7 @@
  * Refuses to know: what a property, a size or a name means.
  */
 import { createToken, type TokenType } from 'chevrotain';
+import { unseenMark } from './characters.js';
 import { fractionGlyphs } from './number.js';
 
 const kind = (name: string): TokenType => createToken({ name });
@@ -37,6 +38,20 @@ export const InchMark = kind('InchMark');
 export const OddInch = kind('OddInch');
 export const OddText = kind('OddText');
 export const OddX = kind('OddX');
+/** A foot's mark. */
+export const Feet = kind('Feet');
+/** `#` for pounds of paper. */
+export const OddPounds = kind('OddPounds');
+/** `g/m²` and the like. */
+export const OddGrammage = kind('OddGrammage');
+/** The point of an abbreviated unit. */
+export const OddPoint = kind('OddPoint');
+/** A comment as other languages write it. */
+export const OddComment = kind('OddComment');
+/** A character as a web page spells it. */
+export const OddEntity = kind('OddEntity');
+/** A line of back quotes around a recipe. */
+export const Fence = kind('Fence');
 /** A string without its end; it leaves a closing brace and a comment alone. */
 export const Unclosed = kind('Unclosed');
 /** What no token begins with. */
@@ -72,6 +87,11 @@ const joined = `\\.?${digit}(?:${digit}|[-.,/⁄−–]+(?=${digit}))*\\.?(?:[eE
 /** The fraction of a mixed number. */
 const fraction = `(?=[0-9]+[/⁄]|[${fractionGlyphs}])${joined}`;
 
+/** What goes on in a word; what cannot be seen parts none. */
+const letters = `(?:[A-Za-z0-9]|${unseenMark}+(?=[A-Za-z0-9]))*`;
+/** Grades that a weight in pounds is followed by. */
+const grades = 'text|cover|bond|index|bristol|tag|book|offset|writing|ledger';
+
 /** How a kind of token is found: the characters it may begin with, and its pattern (sticky, linear). */
 export interface Scanned {
   readonly type: TokenType;
@@ -81,24 +101,52 @@ export interface Scanned {
 
 /** In the order in which they are tried. An inch mark touches its number, so it is tried before a string. */
 export const scanned: readonly Scanned[] = [
-  { type: Space, first: ' \t', pattern: /[ \t]+/y },
+  { type: Space, first: ` \t${unseenMark}`, pattern: new RegExp(`[ \\t${unseenMark}]+`, 'y') },
+  {
+    type: OddPounds,
+    first: '#',
+    pattern: new RegExp(`(?<=${digit})#(?=[ \\t]*(?:${grades})[ \\t]*(?:[\\r\\n}#]|$))`, 'y'),
+  },
   { type: Comment, first: '#', pattern: /#[^\r\n]*/y },
   { type: Eol, first: '\r\n', pattern: /\r\n|\r|\n/y },
   { type: InchMark, first: '"″', pattern: new RegExp(`(?<=${digit})["″]`, 'y') },
   { type: OddInch, first: "″“”'’′", pattern: new RegExp(`(?<=${digit})(?:[“”]|''|’’|′′)|″`, 'y') },
+  { type: Feet, first: "'’′", pattern: new RegExp(`(?<=${digit})['’′]`, 'y') },
   { type: Text, first: '"', pattern: /"(?:[^"\\\r\n]|\\[^\r\n])*"/y },
   { type: OddText, first: '“”„', pattern: /[“”„][^“”„"\r\n]*[“”"]/y },
   { type: OddText, first: '"', pattern: /"[^“”"\\\r\n]*”/y },
-  { type: OddText, first: "'`", pattern: /'[^'\r\n]*'|`[^`\r\n]*`/y },
+  { type: Fence, first: '`', pattern: /(?<=^|[\r\n])```[^\r\n]*/y },
+  { type: OddText, first: "'`‘", pattern: /(?<![A-Za-z])'[^'\r\n]*'|`[^`\r\n]*`|‘[^‘’\r\n]*’/y },
+  { type: OddText, first: '＂', pattern: /＂[^＂\r\n]*＂/y },
+  { type: OddText, first: '&', pattern: /&quot;(?:[^&\r\n]|&(?!quot;))*&quot;/y },
+  { type: Compare, first: '&', pattern: /&[lg]t;/y },
+  { type: OddEntity, first: '&', pattern: /&(?:#[0-9]{1,6}|[A-Za-z]{2,8}[0-9]{0,2});/y },
   { type: Unclosed, first: '"', pattern: /"[^"\r\n}#]*/y },
   {
     type: NumberToken,
     first: `.${digits}${fractionGlyphs}`,
     pattern: new RegExp(`${joined}(?:[ \\t]+${fraction})?`, 'y'),
   },
+  {
+    type: OddPoint,
+    first: '.',
+    pattern: new RegExp(`(?<=${digit}[ \\t]?(?:in|mm|cm|lb|oz))\\.(?!${digit})`, 'y'),
+  },
+  {
+    type: OddGrammage,
+    first: 'gG',
+    pattern: new RegExp(`(?<=${digit}[ \\t]*)(?:gr?|gms?)/(?:m2|m²|sqm|qm|m\\^2)`, 'iy'),
+  },
+  { type: OddX, first: 'bB', pattern: /by(?=[ \t]+[0-9.(])/iy },
   { type: X, first: 'x×', pattern: /×|x(?![A-Za-z-])/y },
   { type: OddX, first: 'XхХ✕✖⨯', pattern: /X(?![A-Za-z-])|[хХ✕✖⨯](?![A-Za-zа-яА-Я-])/y },
-  { type: Word, first: lower + upper, pattern: /[A-Za-z][A-Za-z0-9]*(?:-[A-Za-z0-9]+)*/y },
+  {
+    type: Word,
+    first: lower + upper,
+    pattern: new RegExp(`[A-Za-z]${letters}(?:-[A-Za-z0-9]${letters})*`, 'y'),
+  },
+  { type: OddComment, first: '/', pattern: /\/\/[^\r\n]*|\/\*[\s\S]*?\*\/|\/\*[\s\S]*/y },
+  { type: OddComment, first: '-', pattern: /(?<=^|[ \t\r\n])--[^\r\n]*/y },
   { type: OpenBrace, first: '{', pattern: /\{/y },
   { type: CloseBrace, first: '}', pattern: /\}/y },
   { type: OpenBracket, first: '(', pattern: /\(/y },

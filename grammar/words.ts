@@ -11,6 +11,85 @@ export const statementWords: ReadonlyMap<string, TokenType> = new Map([
   ['envelope', BlockType],
 ]);
 
+/** What begins a statement elsewhere, and the word for it here. */
+export const otherStatementWords: ReadonlyMap<string, string> = new Map([
+  ['import', 'use'],
+  ['include', 'use'],
+  ['require', 'use'],
+  ['from', 'use'],
+  ['var', 'let'],
+  ['const', 'let'],
+  ['set', 'let'],
+  ['def', 'let'],
+  ['define', 'let'],
+  ['class', 'style'],
+  ['template', 'style'],
+  ['stock', 'paper'],
+  ['recipe', 'envelope'],
+]);
+
+/** What is written for `like` in a header. */
+export const likeWords: ReadonlySet<string> = new Set([
+  'like',
+  'extends',
+  'inherits',
+  'from',
+  'as',
+  'uses',
+  'likes',
+  'is',
+  'of',
+]);
+
+/** What opens a block elsewhere, and what closes one. */
+export const openers: ReadonlySet<string> = new Set(['begin', 'do', '(', '[', ':']);
+export const closers: ReadonlySet<string> = new Set(['end', ')', ']']);
+
+/** What is written for the sign of an `expect`. */
+export const comparisonWords: ReadonlyMap<string, string> = new Map([
+  ['is', '='],
+  ['be', '='],
+  ['equals', '='],
+  ['equal', '='],
+  ['eq', '='],
+  ['above', '>'],
+  ['over', '>'],
+  ['below', '<'],
+  ['under', '<'],
+]);
+
+/** Names that are worked out from a recipe and are no properties: an `expect` asks for them, nothing states them. */
+export const askedOnly: ReadonlySet<string> = new Set([
+  'face-width',
+  'face-height',
+  'side-score',
+  'seal-score',
+  'bottom-score',
+  'second-side-score',
+  'second-seal-score',
+  'second-bottom-score',
+  'second-side-mark',
+  'second-seal-mark',
+  'second-bottom-mark',
+  'side-flap',
+  'seal-flap',
+  'bottom-flap',
+  'crossing',
+  'seam-overlap',
+  'closure',
+  'bare',
+  'room-width',
+  'room-height',
+  'room-depth',
+  'thickness',
+  'mass',
+  'per-sheet',
+  'layers',
+  'seam-length',
+  'diagonal',
+  'tape-length',
+]);
+
 /** The units that are words; the grade that follows `lb` may be any word. */
 export const unitWords: ReadonlySet<string> = new Set([
   'mm',
@@ -24,5 +103,17 @@ export const unitWords: ReadonlySet<string> = new Set([
   'oz',
 ]);
 
+/** What is written for `units mm`, `units cm` and `units in`. */
+export const fileUnits: ReadonlyMap<string, string> = new Map([
+  ['mm', 'mm'],
+  ['cm', 'cm'],
+  ['in', 'in'],
+  ['inch', 'in'],
+  ['inches', 'in'],
+]);
+
 /** `5inx7in`: a unit, an `x` and a second side in one word. */
 export const gluedSize = /^(mm|cm|in|mil)x(\d*)([a-z]*)$/i;
+
+/** `2mm-3mm`: a unit, a hyphen and a second value in one word. */
+export const gluedRange = /^(mm|cm|in|mil|um)-(\d+)([a-z]*)$/i;

@@ -1,52 +1,59 @@
 import { shown } from '../slip.js';
-import { absent, endOf, is, readAs, spanOf, type Token } from '../token.js';
+import { absent, endOf, is, meantAs, spanOf, type Token } from '../token.js';
 import {
   BlockType,
-  CloseBrace,
   Colon,
   Compare,
-  Eol,
   Equals,
   Expect,
   Let,
-  NumberToken,
   OpenBrace,
+  Semicolon,
   Text,
   Use,
   Word,
 } from '../tokens.js';
-import { statementWords } from '../words.js';
-import { finishLine } from './finish-line.js';
-import { mendEquals, mendMark } from './marks.js';
+import { askedOnly, statementWords } from '../words.js';
+import { closeBlock, readBlockEnd } from './block-end.js';
+import { readExpectMark } from './expect-mark.js';
+import { finishLine, passSemicolon } from './finish-line.js';
+import { isMark, isOtherMark, mendMark, restOfEntry } from './marks.js';
 import { readKnownStatement } from './statements.js';
-import { beginsStatement, beginsValue, passLine, passStatement, peek, say, type Work } from './work.js';
+import {
+  beginsItsLine,
+  beginsStatement,
+  beginsValue,
+  looksLikeEntry,
+  type OpenBlock,
+  passLine,
+  passStatement,
+  peek,
+  restOfLine,
+  say,
+  spanOfAll,
+  type Work,
+} from './work.js';
 
 /** An entry of the open block, or the block's end. */
 export function readEntry(work: Work): void {
-  const { source } = work;
-  const open = work.open as Token;
+  const open = work.open as OpenBlock;
+  if (readBlockEnd(work)) return;
   const first = peek(work) as Token;
-  if (is(first, CloseBrace)) {
-    work.next++;
-    work.tokens.push(first);
-    work.open = null;
-    const after = peek(work);
-    if (after !== undefined && !is(after, Eol)) {
-      say(work, {
-        message: 'a block ends its line',
-        at: spanOf(source, after),
-        help: `begin a new line before ${shown(after)}`,
-      });
-    }
-    work.tokens.push(absent(Eol, endOf(first)));
-    return;
-  }
   if (is(first, OpenBrace) || (beginsStatement(work) && work.balanced)) {
-    readMisplaced(work, first);
+    readMisplaced(work, first, open);
     return;
   }
   if (beginsStatement(work)) {
     closeBlock(work, open, first);
+    return;
+  }
+  if (is(first, Semicolon)) {
+    passSemicolon(work, first);
+    return;
+  }
+  if (bullets.has(first.image) && looksLikeEntry({ ...work, next: work.next + 1 })) {
+    sayBullet(work, first);
+    work.next++;
     return;
   }
   if (!is(first, Word)) {
@@ -54,20 +61,65 @@ export function readEntry(work: Work): void {
     passLine(work);
     return;
   }
+  if (first.image === 'like' && is(peek(work, is(peek(work, 1), Colon, Equals) ? 2 : 1), Word)) {
+    readLikeInBlock(work, first, open);
+    return;
+  }
   work.next++;
   readEntryMark(work, first);
   finishLine(work);
 }
 
+/** What some put before each line of a list. */
+const bullets: ReadonlySet<string> = new Set(['-', '*', '•', '–', '—', '·']);
+
+function sayBullet(work: Work, first: Token): void {
+  const { source } = work;
+  const after = peek(work, 1) as Token;
+  say(work, {
+    message: `an entry begins with its name, not with ${shown(first)}`,
+    at: spanOf(source, first),
+    help: 'take it out',
+    fix: [{ span: { source, start: first.startOffset, end: after.startOffset }, text: '' }],
+  });
+}
+
+/** `like house` on a line of its own. */
+function readLikeInBlock(work: Work, first: Token, open: OpenBlock): void {
+  const { source } = work;
+  const line = restOfLine(work);
+  const marked = is(line[1], Colon, Equals);
+  const parent = line[marked ? 2 : 1] as Token;
+  const whole = line.length === (marked ? 3 : 2) && open.likeAt !== null && beginsItsLine(work);
+  const text = `like ${parent.image}`;
+  const gone = { source, start: endOf(peek(work, -1) ?? first), end: endOf(parent) };
+  const at = { source, start: open.likeAt ?? 0, end: open.likeAt ?? 0 };
+  say(work, {
+    message: `what ${open.name} is like stands in its first line, before the \`{\``,
+    at: spanOf(source, first),
+    related: [{ span: spanOf(source, open.brace), text: 'before this' }],
+    help: `take the line out, and write \`${text}\` there`,
+    ...(whole
+      ? {
+          fix: [
+            { span: at, text: ` ${text}` },
+            { span: gone, text: '' },
+          ],
+        }
+      : {}),
+  });
+  passLine(work);
+}
+
 /** A statement inside a block. One of a line is read all the same, so that what it names is known; a block is not. */
-function readMisplaced(work: Work, first: Token): void {
-  const { source, open } = work;
+function readMisplaced(work: Work, first: Token, open: OpenBlock): void {
+  const { source } = work;
   const type = statementWords.get(first.image);
   const block = type === undefined || type === BlockType;
   say(work, {
     message: block ? 'a block cannot stand inside a block' : `\`${first.image}\` cannot stand inside a block`,
     at: spanOf(source, first),
-    related: [{ span: spanOf(source, open as Token), text: 'the block around it' }],
+    related: [{ span: spanOf(source, open.brace), text: 'the block around it' }],
     help: 'move it out, before or after the block around it',
   });
   if (type === Let || type === Use) {
@@ -78,6 +130,7 @@ function readMisplaced(work: Work, first: Token): void {
 }
 
 function sayNotAnEntry(work: Work, first: Token): void {
+  if (first.payload === null) return;
   const quoted = is(first, Text) && is(peek(work, 1), Colon) ? String(first.payload) : null;
   const at = spanOf(work.source, first);
   say(work, {
@@ -93,29 +146,32 @@ function sayNotAnEntry(work: Work, first: Token): void {
 
 /** The property's name and its colon, or `expect`. */
 function readEntryMark(work: Work, first: Token): void {
-  const { source, tokens } = work;
-  const mark = peek(work);
-  if (first.image === 'expect' && !is(mark, Colon)) {
-    tokens.push(readAs(Expect, first));
-    if (is(peek(work, 1), Colon, NumberToken)) mendEquals(work);
-    return;
-  }
+  const { tokens } = work;
+  if (readExpectMark(work, first)) return;
   const name = joinedName(work, first) ?? first;
   const after = peek(work);
-  if (is(after, Compare)) {
-    const at = spanOf(source, first);
-    say(work, {
-      message: `what \`${name.image}\` must come to is stated by an \`expect\``,
-      at,
-      help: `write \`expect ${name.image} ${after?.image} …\``,
-      fix: [{ span: { ...at, end: at.start }, text: 'expect ' }],
-    });
+  if (is(after, Compare) || (is(after, Equals) && askedOnly.has(name.image))) {
+    sayExpect(work, name, after as Token);
     tokens.push(absent(Expect, first.startOffset), name);
     return;
   }
   tokens.push(name);
-  if (is(after, Colon)) return;
-  if (is(after, Equals) || beginsValue(after)) tokens.push(mendMark(work, name, Colon, ':'));
+  if (isMark(work, Colon)) return;
+  if (isOtherMark(work) || beginsValue(after)) tokens.push(mendMark(work, name, Colon, ':'));
+}
+
+function sayExpect(work: Work, name: Token, sign: Token): void {
+  if (sign.payload === null) return;
+  const { source } = work;
+  const span = spanOfAll(work, restOfEntry(work, 1));
+  const value = span === null ? 'VALUE' : source.text.slice(span.start, span.end);
+  const at = spanOf(source, name);
+  say(work, {
+    message: `what \`${name.image}\` must come to is stated by an \`expect\``,
+    at,
+    help: `write \`expect ${name.image} ${sign.image} ${value}\``,
+    fix: [{ span: { ...at, end: at.start }, text: 'expect ' }],
+  });
 }
 
 /** `side mark:` and `side_mark:` for `side-mark:`. */
@@ -132,24 +188,5 @@ function joinedName(work: Work, first: Token): Token | null {
     fix: [{ span: at, text: image }],
   });
   work.next += reach;
-  return { ...first, image };
-}
-
-/** A block left open ends before what follows it. */
-export function closeBlock(work: Work, open: Token, before?: Token): void {
-  const { source } = work;
-  const last = endOf(work.tokens.at(-1) as Token);
-  say(work, {
-    message: 'this block is not closed',
-    at: spanOf(source, open),
-    ...(before === undefined
-      ? { help: 'write `}` on a line of its own at the end of the file' }
-      : {
-          related: [{ span: spanOf(source, before), text: 'it is still open here' }],
-          help: `write \`}\` on a line of its own before \`${before.image}\``,
-        }),
-    fix: [{ span: { source, start: last, end: last }, text: '\n}' }],
-  });
-  work.tokens.push(absent(CloseBrace, last), absent(Eol, last));
-  work.open = null;
+  return { ...meantAs(Word, first, image), end: endOf(second) };
 }

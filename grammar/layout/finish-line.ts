@@ -1,11 +1,12 @@
 import { shown } from '../slip.js';
 import { absent, endOf, is, spanOf, type Token } from '../token.js';
-import { CloseBrace, Colon, Comma, Eol, OpenBrace, Semicolon, Word } from '../tokens.js';
+import { CloseBrace, Colon, Comma, Eol, Equals, OpenBrace, Semicolon, Word } from '../tokens.js';
 import { readLine } from './line.js';
 import {
   beginsStatement,
   looksLikeEntry,
   passBlock,
+  passLine,
   passLineEnds,
   peek,
   remove,
@@ -16,6 +17,7 @@ import {
 /** The rest of the line and its end, which may stand lower after a comma. */
 export function finishLine(work: Work): void {
   const line: Token[] = [];
+  let another = false;
   for (let token = peek(work); token !== undefined; token = peek(work)) {
     const last = line.at(-1);
     if (is(token, Eol)) {
@@ -32,12 +34,12 @@ export function finishLine(work: Work): void {
     }
     if (is(token, CloseBrace) && work.open !== null) break;
     if (is(token, Semicolon)) {
-      saySemicolon(work, token);
-      work.next++;
+      passSemicolon(work, token);
       break;
     }
     if (line.length > 0 && beginsAnother(work)) {
-      sayTwoOnOneLine(work, line.at(-1) as Token, token);
+      sayTwoOnOneLine(work, line, token);
+      another = true;
       break;
     }
     line.push(token);
@@ -47,16 +49,18 @@ export function finishLine(work: Work): void {
   const comma = line.at(-1);
   if (is(comma, Comma) && comma !== undefined) {
     line.pop();
-    say(work, {
-      message: 'a list ends in a comma, and nothing follows it',
-      at: spanOf(work.source, comma),
-      ...remove(work, comma),
-    });
+    if (!another)
+      say(work, {
+        message: 'a list ends in a comma, and nothing follows it',
+        at: spanOf(work.source, comma),
+        ...remove(work, comma),
+      });
   }
   const read = readLine(work.source, work.tokens.at(-1) as Token, line);
   for (const token of read.tokens) work.tokens.push(token);
   for (const finding of read.diagnostics) work.diagnostics.push(finding);
-  const reported = is(comma, Comma) && line.length === 0 ? null : undefined;
+  const alone = line.length === 0 || is(line.at(-1), Colon, Equals, Comma);
+  const reported = is(comma, Comma) && alone ? null : undefined;
   work.tokens.push(absent(Eol, endOf(work.tokens.at(-1) as Token), reported));
 }
 
@@ -68,9 +72,10 @@ function beginsAnother(work: Work): boolean {
   return is(peek(work, 1), Colon) || (peek(work)?.image === 'expect' && is(peek(work, 1), Word));
 }
 
-function sayTwoOnOneLine(work: Work, before: Token, token: Token): void {
+function sayTwoOnOneLine(work: Work, line: readonly Token[], token: Token): void {
   const { source } = work;
   const indent = work.open === null ? '' : '  ';
+  const before = line.at(is(line.at(-1), Comma) ? -2 : -1) ?? (work.tokens.at(-1) as Token);
   say(work, {
     message: `two on one line: ${shown(token)} begins a line of its own`,
     at: spanOf(source, token),
@@ -79,12 +84,40 @@ function sayTwoOnOneLine(work: Work, before: Token, token: Token): void {
   });
 }
 
-function saySemicolon(work: Work, token: Token): void {
-  const after = peek(work, 1);
-  const ends = after === undefined || is(after, Eol, CloseBrace);
-  say(work, {
-    message: 'it is the end of the line that ends an entry or a statement, not `;`',
-    at: spanOf(work.source, token),
-    ...(ends ? remove(work, token) : { help: `begin a new line before ${shown(after)}` }),
-  });
+/** A `;`: at the end of a line, between two entries, or before what reads like a comment or a list's item. */
+export function passSemicolon(work: Work, token: Token): void {
+  const { source } = work;
+  const at = spanOf(source, token);
+  work.next++;
+  const after = peek(work);
+  if (after === undefined || is(after, Eol, CloseBrace)) {
+    say(work, {
+      message: 'it is the end of the line that ends an entry or a statement, not `;`',
+      at,
+      ...remove(work, token),
+    });
+  } else if (is(peek(work, -2), Eol) || peek(work, -2) === undefined) {
+    say(work, {
+      message: 'a comment begins with `#`, not with `;`',
+      at,
+      help: 'write `#`',
+      fix: [{ span: at, text: '#' }],
+    });
+    passLine(work);
+  } else if (looksLikeEntry(work) || beginsStatement(work)) {
+    const indent = work.open === null ? '' : '  ';
+    say(work, {
+      message: 'it is the end of the line that ends an entry or a statement, not `;`',
+      at,
+      help: `begin a new line before ${shown(after)}`,
+      fix: [{ span: { source, start: at.start, end: after.startOffset }, text: `\n${indent}` }],
+    });
+  } else {
+    say(work, {
+      message: '`;` means nothing here',
+      at,
+      help: 'write `,` between the items of a list, and `#` before a comment',
+    });
+    passLine(work);
+  }
 }

@@ -4,7 +4,8 @@ import type { Span } from '../../src/text/span.js';
 import { mostSlips } from '../slip.js';
 import { is, type Token } from '../token.js';
 import { CloseBrace, OpenBrace } from '../tokens.js';
-import { closeBlock, readEntry } from './entries.js';
+import { closeBlock } from './block-end.js';
+import { readEntry } from './entries.js';
 import { readStatement } from './statements.js';
 import { passLineEnds, type Work } from './work.js';
 

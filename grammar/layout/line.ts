@@ -1,6 +1,7 @@
 import type { Diagnostic } from '../../src/diagnostics/diagnostic.js';
 import { report } from '../../src/diagnostics/problem.js';
 import { limit } from '../../src/syntax/problems.js';
+import type { Edit } from '../../src/text/edit.js';
 import type { Source } from '../../src/text/source.js';
 import { absent, endOf, is, readAs, spanOf, type Token } from '../token.js';
 import {
@@ -23,7 +24,7 @@ import {
   Unit,
   Word,
 } from '../tokens.js';
-import { gluedSize, statementWords, unitWords } from '../words.js';
+import { gluedRange, gluedSize, statementWords, unitWords } from '../words.js';
 import { slip } from '../slip.js';
 
 const deepest = 50;
@@ -70,12 +71,16 @@ export function readLine(source: Source, preceding: Token, line: readonly Token[
  * a known one is; and never one that begins the next entry or statement, on this line by mistake.
  */
 function isUnit(token: Token, before: Token | undefined, after: Token | undefined, phrase: boolean): boolean {
-  if (!is(before, NumberToken)) return is(before, Unit) && before?.image === 'lb' && is(token, Word);
+  if (!is(before, NumberToken))
+    return is(before, Unit) && pounds.test(before?.image ?? '') && is(token, Word);
   if (is(token, InchMark, OddInch, Percent)) return true;
-  if (!is(token, Word) || gluedSize.test(token.image)) return false;
+  if (!is(token, Word) || gluedSize.test(token.image) || gluedRange.test(token.image)) return false;
   if (unitWords.has(token.image)) return true;
   return !phrase && !is(after, Colon) && token.image !== 'expect' && !statementWords.has(token.image);
 }
+
+/** Right or wrong, a grade follows. */
+const pounds = /^(?:lbs?|pounds?)$/i;
 
 const beginsAtom = (token: Token | undefined): boolean => is(token, Word, NumberToken, OpenBracket);
 
@@ -95,12 +100,14 @@ function readSign(
   if (is(before, NumberToken, Unit, Word, CloseBracket, Text)) {
     if (spaceBefore && spaceAfter) return token;
     const { text } = source;
+    const list = is(token, Minus) && !spaceAfter && spaceBefore;
     const spaced = `${text.slice(before.startOffset, endOf(before))} ${token.image} ${after.image}`;
     diagnostics.push(
       slip({
         message: `${sign} between two values has a space on both sides`,
         at,
-        help: `write \`${spaced}\`${is(token, Minus) && !spaceAfter && spaceBefore ? ', or a comma before it if this is a list' : ''}`,
+        help: `write \`${spaced}\`${list ? ', or a comma before it if this is a list' : ''}`,
+        ...(list ? {} : { fix: spaces(source, token, spaceBefore, spaceAfter) }),
       }),
     );
     return readAs(token.tokenType, token, null);
@@ -116,6 +123,16 @@ function readSign(
     );
   }
   return token;
+}
+
+/** The spaces that are wanting about a sign. */
+function spaces(source: Source, sign: Token, before: boolean, after: boolean): readonly Edit[] {
+  const start = sign.startOffset;
+  const end = endOf(sign);
+  return [
+    ...(before ? [] : [{ span: { source, start, end: start }, text: ' ' }]),
+    ...(after ? [] : [{ span: { source, start: end, end }, text: ' ' }]),
+  ];
 }
 
 function tooMuch(source: Source, token: Token, brackets: boolean): Diagnostic {

@@ -1,40 +1,62 @@
 import type { TokenType } from 'chevrotain';
 import { absent, endOf, is, readAs, spanOf, type Token } from '../token.js';
-import { CloseBrace, Colon, Eol, Equals, Semicolon, Word } from '../tokens.js';
+import { CloseBrace, Colon, Eol, Equals, Minus, Semicolon, Word } from '../tokens.js';
 import { beginsValue, peek, say, spanOfAll, type Work } from './work.js';
 
-/** `NAME = …` written with a colon, or with nothing. */
+/** `NAME = …` written with another mark, or with nothing. */
 export function mendEquals(work: Work): void {
   const name = peek(work);
-  const mark = peek(work, 1);
-  if (name === undefined || !is(name, Word) || !(is(mark, Colon) || beginsValue(mark))) return;
+  if (name === undefined || !is(name, Word)) return;
+  const after = { ...work, next: work.next + 1 };
+  if (isMark(after, Equals) || !(isOtherMark(after) || beginsValue(peek(after)))) return;
   work.next++;
   work.tokens.push(name, mendMark(work, name, Equals, '='));
+}
+
+/** Whether that very mark stands here, and no other touches it. */
+export const isMark = (work: Work, type: TokenType): boolean =>
+  is(peek(work), type) && marksHere(work).length === 1;
+
+/** `:` or `=`, both (`:=`), or a `-` that stands apart. */
+export const isOtherMark = (work: Work): boolean => marksHere(work).length > 0;
+
+function marksHere(work: Work): readonly Token[] {
+  const first = peek(work);
+  const second = peek(work, 1);
+  if (first === undefined || second === undefined) return is(first, Colon, Equals) ? [first as Token] : [];
+  if (is(first, Minus)) return endOf(first) < second.startOffset ? [first] : [];
+  if (!is(first, Colon, Equals)) return [];
+  const both = is(second, Colon, Equals) && endOf(first) === second.startOffset;
+  return both ? [first, second] : [first];
 }
 
 /** The mark that ought to stand after a name: put in, or put in the place of another. */
 export function mendMark(work: Work, name: Token, type: TokenType, mark: string): Token {
   const { source } = work;
-  const there = is(peek(work), Colon, Equals) ? (peek(work) as Token) : null;
-  const span = spanOfAll(work, nextValue(work, there === null ? 0 : 1));
+  const there = marksHere(work);
+  const [first] = there;
+  const span = spanOfAll(work, restOfEntry(work, there.length));
   const joined = mark === '=' ? ' =' : mark;
-  const end = there === null ? endOf(name) : endOf(there);
+  const last = there.at(-1) ?? name;
+  const end = endOf(last);
+  const at = first === undefined ? spanOf(source, name) : spanOf(source, first, last);
+  const spaced = span === null || span.start > end ? joined : `${joined} `;
   say(work, {
     message:
-      there === null
+      first === undefined
         ? `\`${name.image}\` has no \`${mark}\` before its value`
-        : `\`${name.image}\` takes \`${mark}\` before its value, not \`${there.image}\``,
-    at: spanOf(source, there ?? name),
+        : `\`${name.image}\` takes \`${mark}\` before its value, not \`${source.text.slice(at.start, at.end)}\``,
+    at,
     help: `write \`${name.image}${joined} ${span === null ? 'VALUE' : source.text.slice(span.start, span.end)}\``,
-    fix: [{ span: { source, start: endOf(name), end }, text: joined }],
+    fix: [{ span: { source, start: endOf(name), end }, text: spaced }],
   });
-  if (there === null) return absent(type, endOf(name));
-  work.next++;
-  return readAs(type, there);
+  if (first === undefined) return absent(type, endOf(name));
+  work.next += there.length;
+  return readAs(type, first, undefined);
 }
 
 /** What stands from there to the end of the entry, as far as a message would show it. */
-function nextValue(work: Work, from: number): readonly Token[] {
+export function restOfEntry(work: Work, from: number): readonly Token[] {
   const value = work.scanned.slice(work.next + from, work.next + from + 30);
   const end = value.findIndex((token) => is(token, Eol, CloseBrace, Semicolon));
   return end < 0 ? value : value.slice(0, end);

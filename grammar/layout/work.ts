@@ -30,8 +30,8 @@ export interface Work {
   /** Statements that stood inside a block, to come after all others. */
   readonly moved: Token[];
   readonly diagnostics: Diagnostic[];
-  /** The brace of the block being read. */
-  open: Token | null;
+  /** The block being read. */
+  open: OpenBlock | null;
   /** As many braces open as close: a block inside another was meant so. */
   readonly balanced: boolean;
   statements: number;
@@ -39,6 +39,15 @@ export interface Work {
   astray: boolean;
   /** Statements that were not read, after their one finding. */
   readonly passed: Span[];
+}
+
+/** A block whose entries are being read. */
+export interface OpenBlock {
+  readonly brace: Token;
+  /** As messages name it: `envelope a6-tides`. */
+  readonly name: string;
+  /** Where its header may yet say what it is like; null where it does. */
+  readonly likeAt: number | null;
 }
 
 export function say(work: Work, what: Report): void {
@@ -124,9 +133,9 @@ export function beginsStatement(work: Work): boolean {
   return is(second, Word) && (is(peek(work, 2), Eol) || peek(work, 2) === undefined);
 }
 
-/** Whether a brace opens at the end of this line or at the beginning of the next. */
-function headerFollows(work: Work): boolean {
-  let ahead = 1;
+/** Whether a brace opens at the end of this line or at the beginning of the next; of the line, so much is passed. */
+export function headerFollows(work: Work, passed = 1): boolean {
+  let ahead = passed;
   for (; !is(peek(work, ahead), Eol, OpenBrace) && peek(work, ahead) !== undefined; ahead++) {
     if (is(peek(work, ahead), Colon, Comma, CloseBrace) || ahead > 8) return false;
   }
@@ -141,8 +150,18 @@ export function looksLikeEntry(work: Work): boolean {
   return is(peek(work, 1), Colon, Equals) || (first.image === 'expect' && is(peek(work, 1), Word));
 }
 
+/** Whether nothing stands before the next token on its line. */
+export const beginsItsLine = (work: Work): boolean => peek(work, -1) === undefined || is(peek(work, -1), Eol);
+
 export const beginsValue = (token: Token | undefined): boolean =>
   is(token, Word, NumberToken, Text, Unclosed, OpenBracket, Minus);
+
+/** Where the comment ends that follows on the same line; the offset itself where none does. */
+export function afterComment({ source }: Work, offset: number): number {
+  const comment = /[ \t]*#[^\r\n]*/y;
+  comment.lastIndex = offset;
+  return comment.test(source.text) ? comment.lastIndex : offset;
+}
 
 /** `envelope a6-tides`, as far as it is there. */
 export const blockName = (type: Token, name: Token | undefined): string =>

@@ -1,0 +1,69 @@
+import type { Report } from '../../src/diagnostics/problem.js';
+import { meantName } from '../broken.js';
+import { shown } from '../slip.js';
+import { is, spanOf, type Token } from '../token.js';
+import {
+  BlockType,
+  Expect,
+  Let,
+  Like,
+  Minus,
+  NumberToken,
+  OpenBrace,
+  Stray,
+  Text,
+  Unit,
+  Word,
+  X,
+} from '../tokens.js';
+import type { Stop } from './stop.js';
+
+/** `envelope 5x7 {` */
+export function headerName(stop: Stop): Report | null {
+  const { source, line, token, before } = stop;
+  const [type, name] = line;
+  if (type === undefined || !is(type, BlockType)) return null;
+  if (before !== undefined && !is(before, BlockType) && !is(name, Word)) return null;
+  if (is(token, OpenBrace)) return nameMissing(stop, type);
+  const meant = meantName(line);
+  if (is(token, Stray) && (meant === null || !/^[ -~]+$/.test(token.image))) return null;
+  const end = line.findIndex((part, index) => index > 0 && !is(part, ...partsOfNames));
+  const at = end > 1 && name !== undefined ? spanOf(source, name, line[end - 1]) : spanOf(source, token);
+  const words = line.slice(1, end);
+  const orLike =
+    words.length === 2 && words.every((word) => is(word, Word))
+      ? `, or \`${type.image} ${words.map(({ image }) => image).join(' like ')}\``
+      : '; a `title` may have any letters';
+  return {
+    message: `\`${source.text.slice(at.start, at.end)}\` is not a name`,
+    at,
+    why: 'a name is one word: a letter, then letters, digits and single hyphens; what it is `like` follows it',
+    help: meant === null ? `write \`${type.image} NAME {\`` : `write \`${type.image} ${meant}\`${orLike}`,
+    ...(meant === null || words.length === 0 || orLike.startsWith(',')
+      ? {}
+      : { fix: [{ span: at, text: meant }] }),
+  };
+}
+
+const partsOfNames = [Word, NumberToken, X, Text, Unit, Minus, Stray];
+
+function nameMissing({ source, before }: Stop, type: Token): Report {
+  const after = before ?? type;
+  return {
+    message: is(before, BlockType)
+      ? `this ${type.image} has no name`
+      : `a name is missing after ${shown(after)}`,
+    at: spanOf(source, after),
+    help: `write \`${type.image} NAME {\` or \`${type.image} NAME like OTHER {\``,
+  };
+}
+
+/** `let x = 5` */
+export function reservedWord({ source, token, before }: Stop): Report | null {
+  if (!is(token, X) || !is(before, Let, Expect, BlockType, Like)) return null;
+  return {
+    message: '`x` names nothing, because it stands between the sides of a size',
+    at: spanOf(source, token),
+    help: 'choose a longer name',
+  };
+}
