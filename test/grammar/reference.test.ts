@@ -1,14 +1,9 @@
-import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { COMMANDS } from '../../src/cli/commands/index.js';
-import { EXPECT_NAMES } from '../../src/recipe/expect-names.js';
-import { RECIPE_PROBLEMS } from '../../src/recipe/problems.js';
-import { PROPERTIES } from '../../src/recipe/properties.js';
-import { RULES } from '../../src/rules/index.js';
-import { limit, syntax } from '../../src/syntax/problems.js';
+import { renderText } from '../../src/diagnostics/render-text.js';
 import { lineText, position, source } from '../../src/text/source.js';
 import { compileText } from '../support/compile-text.js';
 import { referenceExamples, referencePage } from '../support/reference-examples.js';
+import { partsIn, REFERENCE_PARTS, withFreshParts } from '../support/reference-parts.js';
 
 const files = Object.fromEntries(referenceExamples.map(({ name, text }) => [name, text]));
 
@@ -41,52 +36,21 @@ describe('the examples of the reference', () => {
   );
 });
 
-/** The rows of the table from one heading to the next, each by its cells. */
-function rows(heading: string): string[][] {
-  const section = referencePage.split(/^## /m).find((part) => part.startsWith(`${heading}\n`)) ?? '';
-  return section
-    .split('\n')
-    .filter((line) => line.startsWith('| `'))
-    .map((line) => line.slice(2, -2).split(' | '));
-}
-
-test.each([
-  ['Properties', 'envelope'],
-  ['Papers', 'paper'],
-] as const)('the table of %s is the code’s own: name, value, default, meaning, in order', (heading, type) => {
-  const declared = Object.entries(PROPERTIES)
-    .filter(([, { where }]) => where.includes(type))
-    .map(([name, { kind, leftOut, meaning }]) => [`\`${name}\``, kind.wants, leftOut, meaning]);
-  expect(rows(heading)).toEqual(declared);
-});
-
-test('the table of figures has each name that an expect may use, and its kind', () => {
-  const told = rows('`expect`').map(([name, kind]) => [name, kind]);
-  expect(told).toEqual([...EXPECT_NAMES].map(([name, kind]) => [`\`${name}\``, kind]));
-});
-
-describe('the table of findings', () => {
-  const problems = [syntax, limit, ...RECIPE_PROBLEMS, ...RULES.map(({ problem }) => problem)];
-
-  test('has the name, severity and meaning of each', () => {
-    const declared = problems.map(({ name, severity, meaning }) => [`\`${name}\``, severity, meaning]);
-    expect(rows('Findings')).toEqual(declared);
+describe('what the code itself tells', () => {
+  test('stands in the page, each part once', () => {
+    expect(partsIn(referencePage).toSorted()).toEqual(Object.keys(REFERENCE_PARTS).toSorted());
   });
 
-  test('leaves out none that is declared anywhere', () => {
-    const declared = readdirSync('src', { recursive: true, encoding: 'utf8' })
-      .filter((file) => file.endsWith('.ts'))
-      .flatMap((file) => [
-        ...readFileSync(`src/${file}`, 'utf8').matchAll(/: Problem = \{\s*name: '([^']+)'/g),
-      ])
-      .map(([, name]) => name);
-    expect(problems.map(({ name }) => name).toSorted()).toEqual(declared.toSorted());
+  test('is told there as it is now', async () => {
+    await expect(withFreshParts(referencePage)).toMatchFileSnapshot('../../grammar/reference.md');
   });
 });
 
-test('the table of commands has each command', () => {
-  const told = rows('The command line').map(([call]) => /plica ([a-z]+)/.exec(call ?? '')?.[1]);
-  expect(told).toEqual(COMMANDS.map(({ name }) => name));
+test('the finding that the page shows is what Plica says', () => {
+  const text = 'units in\n\nenvelope tide-table {\n  card: 8 1/2 x 5 1/2\n  blank: 10\n}\n';
+  const [said] = renderText(compileText(text, { name: 'tides.plica' }).diagnostics).split('\n\n1 error');
+  expect(said).toMatch(/^error\[creases-cross\]/);
+  expect(referencePage).toContain(`\`\`\`\n${said}\n\`\`\`\n`);
 });
 
 test('the first recipe comes out as the page says', () => {
@@ -96,13 +60,17 @@ test('the first recipe comes out as the page says', () => {
   expect(recipe?.facts.blank.width).toBeCloseTo(11.25 * 25.4, 9);
 });
 
-test('the table of contents leads to every section', () => {
-  const headings = [...referencePage.matchAll(/^## (.+)$/gm)].map(([, heading = '']) =>
-    heading
-      .toLowerCase()
-      .replace(/[^a-z -]/g, '')
-      .replaceAll(' ', '-'),
-  );
-  const links = [...referencePage.matchAll(/\(#([a-z-]+)\)/g)].map(([, link]) => link);
-  expect(links).toEqual(headings);
+/** A heading as a link names it. */
+const anchor = (heading: string): string =>
+  heading
+    .toLowerCase()
+    .replace(/[^a-z -]/g, '')
+    .replaceAll(' ', '-');
+
+test('the contents lead to every section, in order, and every link to one', () => {
+  const headings = [...referencePage.matchAll(/^## (.+)$/gm)].map(([, heading = '']) => anchor(heading));
+  const [contents = ''] = referencePage.split(/^## /m);
+  const links = (text: string) => [...text.matchAll(/\(#([a-z-]+)\)/g)].map(([, link]) => link);
+  expect(links(contents)).toEqual(headings);
+  expect(links(referencePage).filter((link) => !headings.includes(link ?? ''))).toEqual([]);
 });
