@@ -33,7 +33,7 @@ export function parse(source: Source): Parsed {
   if (slips.length > mostSlips) return { file: empty, diagnostics: tooMany(slips) };
   parser ??= new RecipeParser({ validate: false });
   const parsed = parser.read(source, laid.tokens);
-  const found = inOrder([...slips, ...parsed.diagnostics]);
+  const found = oneForAPlace(inOrder([...slips, ...parsed.diagnostics]));
   if (found.length > mostSlips) return { file: empty, diagnostics: tooMany(found) };
   return { file: { ...empty, statements: parsed.statements, comments: lexed.comments }, diagnostics: found };
 }
@@ -43,6 +43,15 @@ let parser: RecipeParser | undefined;
 
 const inOrder = (findings: readonly Diagnostic[]): readonly Diagnostic[] =>
   findings.toSorted((a, b) => a.primary.span.start - b.primary.span.start);
+
+/** What is wrong with one place is said once, as it was first seen. */
+function oneForAPlace(findings: readonly Diagnostic[]): readonly Diagnostic[] {
+  const said = new Set<string>();
+  return findings.filter(({ problem, primary: { span } }) => {
+    const place = `${problem.name} ${span.start} ${span.end}`;
+    return !said.has(place) && said.add(place);
+  });
+}
 
 /** The findings that lie in none of some spans, which are in order and apart from each other. */
 function outside(findings: readonly Diagnostic[], spans: readonly Span[]): readonly Diagnostic[] {

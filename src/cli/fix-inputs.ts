@@ -68,7 +68,7 @@ function sayLeft(found: readonly Diagnostic[], given: readonly Source[], { err }
     const others = finding.fix.map(({ span }) => span.source).filter((source) => !given.includes(source));
     const reason =
       others[0] === undefined
-        ? 'with its edit more would be wrong'
+        ? 'its edit would bring more to light'
         : `${visible(others[0].name)} was not given, so it is not changed`;
     err.write(`left ${inShort(finding)} (${reason})\n`);
   }

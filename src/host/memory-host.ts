@@ -19,6 +19,8 @@ export interface Memory {
   readonly terminal?: { readonly columns: number };
   /** Why nothing can be written; left out: everything can. */
   readonly unwritable?: string;
+  /** Files that are read-only. */
+  readonly readOnly?: readonly string[];
   readonly fonts?: Fonts;
 }
 
@@ -29,6 +31,7 @@ export function memoryHost(memory: Memory = {}): MemoryHost {
   const files = new Map<string, Uint8Array>();
   for (const [path, text] of Object.entries(memory.files ?? {})) files.set(place(path), bytesOf(text));
   const folders = new Set([CWD, ...(memory.folders ?? []).map(place)]);
+  const readOnly = new Set((memory.readOnly ?? []).map(place));
   const said = { out: '', err: '' };
 
   const isFolder = (path: string): boolean =>
@@ -55,6 +58,10 @@ export function memoryHost(memory: Memory = {}): MemoryHost {
       if (memory.unwritable !== undefined) {
         return { kind: 'unwritable', path: folder, reason: memory.unwritable };
       }
+      const shut = written
+        .map(({ name }) => posix.join(place(folder), name))
+        .find((path) => readOnly.has(path));
+      if (shut !== undefined) return { kind: 'unwritable', path: shut, reason: 'it is read-only' };
       for (const { name, bytes } of written) files.set(posix.join(place(folder), name), bytes);
       return { kind: 'written' };
     },

@@ -32,7 +32,7 @@ const WRONG: readonly (readonly [line: string, said: string])[] = [
   ['check -x', '`check` has no option `-x`'],
   ['check --format', '`--format` wants a value: `--format FORMAT`'],
   ['check --format --strict', '`--format` wants a value: `--format FORMAT`, but `--strict` follows'],
-  ['check --format jsno', '`--format` is `text`, `line` or `json`, not `jsno`; did you mean `json`?'],
+  ['check --format jsno', '`--format` is `text`, `line`, `json` or `sarif`, not `jsno`; did you mean `json`?'],
   ['check --strict=yes', '`--strict` takes no value'],
   ['check --strict --strict', '`--strict` is given twice'],
   ['check --color sometimes', '`--color` is `auto`, `always` or `never`, not `sometimes`'],
