@@ -72,8 +72,8 @@ const table = (heads: readonly string[], rows: readonly (readonly string[])[]): 
 
 const code = (text: string): string => `\`${text}\``;
 
-/** At most two decimals. */
-const short = (value: number): string => String(Number(value.toFixed(2)));
+/** At most three decimals. */
+const short = (value: number): string => String(Number(value.toFixed(3)));
 
 const properties = (type: 'envelope' | 'paper'): string =>
   table(
@@ -122,10 +122,11 @@ const told = ({ name, value, choices, meaning }: Option): readonly string[] => [
 
 function explained({ name, severity, meaning, matters, remedy, example, source: from }: Problem): string {
   return [
-    `### ${code(name)}`,
-    `${meaning} (${severity}) ${matters}`,
+    `### ${code(name)} (${severity})`,
+    meaning,
+    `*Why it matters:* ${matters}`,
     fenced('plica-wrong', marked(example.wrong)),
-    remedy,
+    `*What mends it:* ${remedy}`,
     fenced('plica', example.mended),
     ...(from === undefined ? [] : [`*Where this comes from:* ${from}.`]),
   ].join('\n\n');
@@ -138,7 +139,7 @@ function marked(text: string): string {
   const lines = text.split('\n');
   for (const { problem, primary } of compileText(text).diagnostics) {
     const { line } = position(source('', text), primary.span.start);
-    lines[line - 1] += ` # ${problem.name}`;
+    lines[line - 1] += `  # ${problem.name}`;
   }
   return lines.join('\n');
 }
