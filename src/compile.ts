@@ -26,16 +26,21 @@ export interface Compilation {
 
 /**
  * Compiles the envelopes of some files: what they mean, how each folds, what it measures, whether it will work.
- * A mistake in a recipe is a finding, never an exception.
+ * A mistake in a recipe is a finding, never an exception. `made` makes one envelope: who keeps some can hand them out again.
  */
-export function compile(inputs: readonly Input[], read: Reader): Compilation {
+export function compile(
+  inputs: readonly Input[],
+  read: Reader,
+  made: (envelope: Envelope) => CompiledRecipe = compileEnvelope,
+): Compilation {
   const { envelopes, diagnostics } = resolve(inputs, read);
-  const recipes = envelopes.map(compileEnvelope);
+  const recipes = envelopes.map(made);
   const all = [...diagnostics, ...recipes.flatMap((recipe) => recipe.diagnostics)];
   return { recipes, diagnostics: inOrder(all, inputs) };
 }
 
-function compileEnvelope(envelope: Envelope): CompiledRecipe {
+/** Folds, measures and checks one envelope. */
+export function compileEnvelope(envelope: Envelope): CompiledRecipe {
   const folding = fold(envelope);
   const facts = measure(envelope, folding);
   return { envelope, folding, facts, diagnostics: check(envelope, folding, facts) };

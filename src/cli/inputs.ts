@@ -8,6 +8,8 @@ import { type PlacedFile, shown } from '../host/reader.js';
 import { tooLong } from '../syntax/too-long.js';
 import { source } from '../text/source.js';
 import { visible } from '../text/visible.js';
+import { nearPaths } from './near-paths.js';
+import { didYouMean } from './words.js';
 
 /** The files that a command is given, and what kept it from reading others. */
 export interface Inputs {
@@ -24,7 +26,7 @@ export async function readInputs(host: Host, paths: readonly string[]): Promise<
   const limits = new Map<string, Diagnostic>();
   const troubles: string[] = [];
   for (const path of paths.length === 0 ? ['.'] : paths) {
-    const { places, troubles: met } = path === '-' ? INPUT : placesOf(host, path);
+    const { places, troubles: met } = path === INPUT ? FROM_INPUT : placesOf(host, path);
     troubles.push(...met);
     for (const place of places) {
       const id = realPlace(host, place);
@@ -39,9 +41,11 @@ export async function readInputs(host: Host, paths: readonly string[]): Promise<
   return { files: [...files.values()], limits: [...limits.values()], troubles };
 }
 
+/** How standard input is given as a path. */
+export const INPUT = '-';
 /** Where standard input is said to be, and the name of its source. */
 export const INPUT_PLACE = '<stdin>';
-const INPUT: Places = { places: [INPUT_PLACE], troubles: [] };
+const FROM_INPUT: Places = { places: [INPUT_PLACE], troubles: [] };
 
 interface Places {
   readonly places: readonly string[];
@@ -49,7 +53,8 @@ interface Places {
 }
 
 function placesOf(host: Host, path: string): Places {
-  if (host.kind(path) === 'missing') return { places: [], troubles: [trouble(path, NOTHING)] };
+  const wrong = wrongPath(host, path);
+  if (wrong !== null) return { places: [], troubles: [wrong] };
   if (host.kind(path) !== 'folder') return { places: [path], troubles: [] };
   const { files, unreadable } = findRecipes(host, path);
   const troubles = unreadable.map((folder) => trouble(folder.path, folder.reason));
@@ -57,7 +62,13 @@ function placesOf(host: Host, path: string): Places {
   return { places: files, troubles };
 }
 
-const NOTHING = 'there is no such file or folder';
+/** What is wrong with a path that leads to nothing, with the names in its folder that may have been meant; else null. */
+export function wrongPath(host: Host, path: string): string | null {
+  if (host.kind(path) !== 'missing') return null;
+  const near = nearPaths(host, path).map((each) => visible(shown(each)));
+  return trouble(path, `there is no such file or folder${didYouMean(near)}`);
+}
+
 const NO_RECIPES = 'there are no recipes (*.plica) in this folder';
 
 const trouble = (path: string, reason: string): string => `${visible(shown(path))}: ${reason}`;

@@ -23,8 +23,22 @@ export interface Host {
   readonly list: (folder: string) => Listing;
   /** Writes all of the files or none, each whole or not at all; makes the folder where it is missing. */
   readonly write: (folder: string, files: readonly NewFile[]) => Written;
+  /** Looks out for changes to recipes; what lies in the folder `passOver` is not looked at. */
+  readonly watch: (passOver: string | null) => Watch;
   /** The TrueType files that come with plica. */
   readonly fonts: () => Fonts;
+}
+
+/** A look-out for recipes that come, go or change. */
+export interface Watch {
+  /** Looks at these places too from now on: at a file, or at all recipes in a folder. What is not there may come. */
+  readonly follow: (paths: readonly string[]) => Promise<void>;
+  /**
+   * Waits until something may have changed, and has been still for a moment; false: the person asks to stop (Ctrl-C), and
+   * nothing is looked at any more.
+   */
+  readonly changed: () => Promise<boolean>;
+  readonly stop: () => Promise<void>;
 }
 
 export interface Fonts {

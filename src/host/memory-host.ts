@@ -1,5 +1,5 @@
 import { posix } from 'node:path';
-import type { Entry, Fonts, Host, Outlet, Read } from './host.js';
+import type { Entry, Fonts, Host, Outlet, Read, Watch } from './host.js';
 
 /** A machine that is only remembered: for tests, and wherever there is no disk. Folders exist where files do. */
 export interface MemoryHost extends Host {
@@ -22,6 +22,8 @@ export interface Memory {
   /** Files that are read-only. */
   readonly readOnly?: readonly string[];
   readonly fonts?: Fonts;
+  /** What becomes of the files while somebody looks out for changes, one moment after the other (null: it is gone). */
+  readonly changes?: readonly Readonly<Record<string, string | Uint8Array | null>>[];
 }
 
 const CWD = '/studio';
@@ -65,7 +67,29 @@ export function memoryHost(memory: Memory = {}): MemoryHost {
       for (const { name, bytes } of written) files.set(posix.join(place(folder), name), bytes);
       return { kind: 'written' };
     },
+    watch: () => watch(memory.changes ?? [], place, files),
     fonts: () => memory.fonts ?? { regular: new Uint8Array(), bold: new Uint8Array() },
+  };
+}
+
+/** Each wait ends with the next of the changes; after the last, somebody asks to stop. */
+function watch(
+  changes: NonNullable<Memory['changes']>,
+  place: (path: string) => string,
+  files: Map<string, Uint8Array>,
+): Watch {
+  const coming = changes.values();
+  return {
+    follow: async () => {},
+    changed: async () => {
+      const { done, value } = coming.next();
+      for (const [path, content] of Object.entries(value ?? {})) {
+        if (content === null) files.delete(place(path));
+        else files.set(place(path), bytesOf(content));
+      }
+      return done !== true;
+    },
+    stop: async () => {},
   };
 }
 

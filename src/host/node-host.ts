@@ -3,6 +3,7 @@ import { join, resolve } from 'node:path';
 import type { Entry, Host, Listing, Read } from './host.js';
 import { fonts } from './fonts.js';
 import { outlet } from './outlet.js';
+import { watchDisk } from './watch-disk.js';
 import { whyNot } from './why-not.js';
 import { writeTogether } from './write-together.js';
 
@@ -20,6 +21,7 @@ export function nodeHost(): Host {
     readInput,
     list: (folder) => list(resolve(cwd, folder)),
     write: (folder, files) => writeTogether(resolve(cwd, folder), files),
+    watch: (passOver) => watchDisk(cwd, passOver),
     fonts,
   };
 }

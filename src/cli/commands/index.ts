@@ -4,6 +4,7 @@ import { check } from './check.js';
 import { explain } from './explain.js';
 import { format } from './format.js';
 import { show } from './show.js';
+import { watch } from './watch.js';
 
 /** Every command, in the order of the help. */
-export const COMMANDS: readonly Command[] = [check, format, show, build, explain];
+export const COMMANDS: readonly Command[] = [check, watch, format, show, build, explain];
