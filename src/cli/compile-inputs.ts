@@ -8,6 +8,7 @@ import type { Arguments } from './arguments.js';
 import { complain, type ExitCode } from './command.js';
 import { type Inputs, readInputs } from './inputs.js';
 import type { Option } from './command.js';
+import { didYouMean } from './words.js';
 
 /** What the files given to a command come to. */
 export interface Compiled extends Compilation {
@@ -70,8 +71,7 @@ function noSuch(only: string, recipes: readonly CompiledRecipe[]): string {
     only,
     recipes.map(({ envelope }) => envelope.name),
   );
-  const hint = near.length === 0 ? '' : `; did you mean ${near.map((name) => `\`${name}\``).join(' or ')}?`;
-  return `there is no envelope \`${visible(only)}\` in what was given${hint}`;
+  return `there is no envelope \`${visible(only)}\` in what was given${didYouMean(near)}`;
 }
 
 export const hasErrors = (diagnostics: readonly Diagnostic[]): boolean =>
