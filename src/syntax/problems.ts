@@ -29,24 +29,23 @@ export const limit: Problem = {
   name: 'limit',
   severity: 'error',
   meaning:
-    'The text goes beyond what any recipe needs: in length, in slips of writing, in the signs on a line, or in how deep brackets, `like` or `use` lead.',
+    'The text goes beyond what any recipe needs: in the length of a file, a word or a sum, in slips, or in how deep brackets, `like` or `use` lead.',
   matters:
     'Such a text is seldom a recipe, and reading on could take the machine’s memory or a very long time.',
   remedy:
-    'Say it in smaller parts: give part of a sum a name with `let`, split the file, or be `like` a nearer block.',
+    'Say it in smaller parts: a short name and a long `title`, part of a sum as a `let`, a file in two.',
   example: {
     wrong: `units in
 
-envelope tide-table {
+envelope tide-table-of-the-whole-year-with-springs-neaps-moons-and-storms {
   card: 8 1/2 x 5 1/2
-  ease: ${'('.repeat(51)}1/4${')'.repeat(51)}
 }
 `,
     mended: `units in
 
 envelope tide-table {
+  title: "Tide table of the whole year, with springs, neaps, moons and storms"
   card: 8 1/2 x 5 1/2
-  ease: 1/4
 }
 `,
   },
