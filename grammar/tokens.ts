@@ -143,7 +143,7 @@ export const scanned: readonly Scanned[] = [
   {
     type: Word,
     first: lower + upper,
-    pattern: new RegExp(`[A-Za-z]${letters}(?:-[A-Za-z0-9]${letters})*`, 'y'),
+    pattern: new RegExp(`[A-Za-z]${letters}(?:${unseenMark}*-${unseenMark}*[A-Za-z0-9]${letters})*`, 'y'),
   },
   { type: OddComment, first: '/', pattern: /\/\/[^\r\n]*|\/\*[\s\S]*?\*\/|\/\*[\s\S]*/y },
   { type: OddComment, first: '-', pattern: /(?<=^|[ \t\r\n])--[^\r\n]*/y },

@@ -23,6 +23,7 @@ import {
   beginsItsLine,
   beginsStatement,
   beginsValue,
+  goesOnAfter,
   looksLikeEntry,
   type OpenBlock,
   passLine,
@@ -39,7 +40,7 @@ export function readEntry(work: Work): void {
   const open = work.open as OpenBlock;
   if (readBlockEnd(work)) return;
   const first = peek(work) as Token;
-  if (is(first, OpenBrace) || (beginsStatement(work) && work.balanced)) {
+  if (is(first, OpenBrace) || (beginsStatement(work) && goesOnAfter(work))) {
     readMisplaced(work, first, open);
     return;
   }

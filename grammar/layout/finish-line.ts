@@ -43,8 +43,9 @@ export function finishLine(work: Work): void {
       break;
     }
     line.push(token);
-    if (is(token, OpenBrace)) passBlock(work);
-    else work.next++;
+    if (is(token, OpenBrace)) {
+      if (!passBlock(work)) break;
+    } else work.next++;
   }
   const comma = line.at(-1);
   if (is(comma, Comma) && comma !== undefined) {

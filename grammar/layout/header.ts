@@ -3,7 +3,7 @@ import { absent, endOf, is, meantAs, readAs, spanOf, type Token } from '../token
 import { CloseBrace, Colon, Compare, Eol, Equals, Like, OpenBrace, Text, Word } from '../tokens.js';
 import { likeWords, openers } from '../words.js';
 import { blockName, looksLikeEntry, nextOnAnyLine, passLineEnds, peek, say, type Work } from './work.js';
-import { checkName } from './name.js';
+import { meantName } from './name.js';
 
 /** From the name to the opening brace; one left out is put in where the block's entries follow. */
 export function readHeader(work: Work, type: Token): void {
@@ -12,8 +12,9 @@ export function readHeader(work: Work, type: Token): void {
   const written = work.scanned.slice(from, work.next);
   const opener = is(nextOnAnyLine(work), OpenBrace) ? null : openerOf(written);
   const header = mendHeader(work, type, opener === null ? written : written.slice(0, -1));
-  checkName(work, header[0]);
-  for (const token of header) work.tokens.push(token);
+  const [name, ...others] = header;
+  if (name !== undefined) work.tokens.push(meantName(work, name));
+  for (const token of others) work.tokens.push(token);
   const brace = opener === null ? readBrace(work, type, header) : mendBrace(work, opener);
   work.tokens.push(brace.token);
   if (brace.opens) {

@@ -2,8 +2,7 @@ import type { Diagnostic } from '../../src/diagnostics/diagnostic.js';
 import type { Source } from '../../src/text/source.js';
 import type { Span } from '../../src/text/span.js';
 import { mostSlips } from '../slip.js';
-import { is, type Token } from '../token.js';
-import { CloseBrace, OpenBrace } from '../tokens.js';
+import type { Token } from '../token.js';
 import { closeBlock } from './block-end.js';
 import { readEntry } from './entries.js';
 import { readStatement } from './statements.js';
@@ -31,9 +30,6 @@ export function layOut(source: Source, scanned: readonly Token[]): Layout {
     moved: [],
     diagnostics: [],
     open: null,
-    balanced:
-      scanned.filter((token) => is(token, OpenBrace)).length ===
-      scanned.filter((token) => is(token, CloseBrace)).length,
     statements: 0,
     astray: false,
     passed: [],

@@ -4,13 +4,13 @@ import { CloseBrace, Colon, Eol, Equals, Minus, Semicolon, Word } from '../token
 import { beginsValue, peek, say, spanOfAll, type Work } from './work.js';
 
 /** `NAME = …` written with another mark, or with nothing. */
-export function mendEquals(work: Work): void {
-  const name = peek(work);
+export function mendEquals(work: Work, name = peek(work)): void {
   if (name === undefined || !is(name, Word)) return;
   const after = { ...work, next: work.next + 1 };
-  if (isMark(after, Equals) || !(isOtherMark(after) || beginsValue(peek(after)))) return;
   work.next++;
-  work.tokens.push(name, mendMark(work, name, Equals, '='));
+  work.tokens.push(name);
+  if (isMark(after, Equals) || !(isOtherMark(after) || beginsValue(peek(after)))) return;
+  work.tokens.push(mendMark(work, name, Equals, '='));
 }
 
 /** Whether that very mark stands here, and no other touches it. */

@@ -6,7 +6,7 @@ import { statementWords } from '../words.js';
 import { finishLine, passSemicolon } from './finish-line.js';
 import { readHeader } from './header.js';
 import { mendEquals } from './marks.js';
-import { checkName } from './name.js';
+import { meantName } from './name.js';
 import { mendPath, mendUnits } from './settings.js';
 import { listOfStatements, meantStatement, readBareUnit } from './unknown-statement.js';
 import {
@@ -57,8 +57,8 @@ export function readKnownStatement(work: Work, first: Token, type: TokenType): v
   if (type === Units) mendUnits(work, first);
   if (type === Use) mendPath(work);
   if (type === Let) {
-    checkName(work, peek(work));
-    mendEquals(work);
+    const name = peek(work);
+    mendEquals(work, name === undefined ? name : meantName(work, name));
   }
   finishLine(work);
 }

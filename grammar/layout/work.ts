@@ -32,8 +32,6 @@ export interface Work {
   readonly diagnostics: Diagnostic[];
   /** The block being read. */
   open: OpenBlock | null;
-  /** As many braces open as close: a block inside another was meant so. */
-  readonly balanced: boolean;
   statements: number;
   /** A property outside any block was reported; those that follow it are the same mistake. */
   astray: boolean;
@@ -81,21 +79,22 @@ export function passLine(work: Work): void {
     !is(peek(work), Eol) &&
     !(work.open !== null && is(peek(work), CloseBrace))
   ) {
-    if (is(peek(work), OpenBrace)) passBlock(work);
-    else work.next++;
+    if (!is(peek(work), OpenBrace)) work.next++;
+    else if (!passBlock(work)) return;
   }
 }
 
-/** Passes a block from its opening brace; one left open ends where a statement begins. */
-export function passBlock(work: Work): void {
+/** Passes a block from its opening brace; one left open (false) ends where a statement begins. */
+export function passBlock(work: Work): boolean {
   let depth = 0;
   for (let token = peek(work); token !== undefined; token = peek(work)) {
     if (is(token, OpenBrace)) depth++;
     if (is(token, CloseBrace)) depth--;
-    if (is(peek(work, -1), Eol) && beginsStatement(work)) return;
+    if (is(peek(work, -1), Eol) && beginsStatement(work)) return false;
     work.next++;
-    if (depth === 0) return;
+    if (depth === 0) return true;
   }
+  return false;
 }
 
 /** Passes a line, and the block that follows it. */
@@ -141,6 +140,15 @@ export function headerFollows(work: Work, passed = 1): boolean {
   }
   while (is(peek(work, ahead), Eol)) ahead++;
   return is(peek(work, ahead), OpenBrace);
+}
+
+/** Whether the block around goes on after the statement that begins here: then it was meant to stand inside. */
+export function goesOnAfter(work: Work): boolean {
+  const ahead = { ...work };
+  passStatement(ahead);
+  if (is(nextOnAnyLine(ahead), CloseBrace)) return true;
+  passLineEnds(ahead);
+  return looksLikeEntry(ahead);
 }
 
 /** `NAME:`, `NAME =`, `expect NAME` */

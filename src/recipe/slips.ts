@@ -14,7 +14,7 @@ export function slipsIn(slips: readonly Span[], span: Span): readonly Span[] {
   return found;
 }
 
-/** Whether every slip lies in one of the statements; both are in order, and statements do not overlap. */
+/** Whether every slip lies in one of the statements or on the line it ends; both are in order, and statements do not overlap. */
 export const allWithin = (
   slips: readonly Span[],
   statements: readonly { readonly span: Span }[],
@@ -23,9 +23,13 @@ export const allWithin = (
   return slips.every((slip) => {
     const after = firstFrom(spans, slip.start + 1);
     const around = spans[after - 1];
-    return around !== undefined && within(slip, around);
+    return around !== undefined && (within(slip, around) || onOneLine(around, slip));
   });
 };
+
+/** Whether a span begins on the line on which the other ended. */
+const onOneLine = (before: Span, after: Span): boolean =>
+  after.start - before.end < 100 && !/[\r\n]/.test(before.source.text.slice(before.end, after.end));
 
 /** The index of the first span that starts at an offset or after it. */
 function firstFrom(spans: readonly Span[], start: number): number {
