@@ -71,7 +71,7 @@ function serving(group: readonly Diagnostic[], before: State, so: Taken, attempt
   const edits = together.flatMap(({ fix }) => fix ?? []);
   const after = attempt(before.sources, edits);
   if (after === null) return so;
-  const isMended = !together.some((finding) => after.found.some((found) => isStill(finding, found, edits)));
+  const isMended = !isAnyStill(together, after.found, edits);
   if (isMended && !isWorse(after.found, so.after.found)) return { taken: together, after };
   if (group.length === 1) return so;
   const middle = group.length >> 1;
@@ -93,14 +93,29 @@ function isWorse(after: readonly Diagnostic[], before: readonly Diagnostic[]): b
 const count = (found: readonly Diagnostic[], wanted: Diagnostic['severity']): number =>
   found.filter(({ severity }) => severity === wanted).length;
 
-/** Whether a finding after edits is one from before them: the same is said, of where it stood. */
-function isStill(before: Diagnostic, after: Diagnostic, edits: readonly Edit[]): boolean {
-  if (before.problem !== after.problem || before.message !== after.message) return false;
-  const { span } = before.primary;
-  if (span.source.name !== after.primary.span.source.name) return false;
-  const { start, end } = moved({ span, text: '' }, edits);
-  return after.primary.span.start >= start && after.primary.span.start < Math.max(end, start + 1);
+/** Whether one of some findings is there after edits too: the same is said, of where it stood. */
+function isAnyStill(
+  before: readonly Diagnostic[],
+  after: readonly Diagnostic[],
+  edits: readonly Edit[],
+): boolean {
+  const starts = new Map<string, number[]>();
+  for (const finding of after) {
+    const alike = starts.get(said(finding));
+    if (alike) alike.push(finding.primary.span.start);
+    else starts.set(said(finding), [finding.primary.span.start]);
+  }
+  return before.some((finding) => {
+    const alike = starts.get(said(finding));
+    if (alike === undefined) return false;
+    const { start, end } = moved({ span: finding.primary.span, text: '' }, edits);
+    return alike.some((at) => at >= start && at < Math.max(end, start + 1));
+  });
 }
+
+/** What a finding says, and of which file. */
+const said = ({ problem, message, primary }: Diagnostic): string =>
+  JSON.stringify([problem.name, primary.span.source.name, message]);
 
 /** The stretch, after edits, of a place and of the edits that touch it. */
 function moved(place: Edit, edits: readonly Edit[]): { readonly start: number; readonly end: number } {
