@@ -1,0 +1,15 @@
+/*
+ * The same of recipes in which only figures, units and names are changed over. Most can be read, and many fold badly: then
+ * each remedy is tried on paper, which takes the longest of all.
+ */
+import { describe, expect, test } from 'vitest';
+import { compileText } from '../support/compile-text.js';
+import { keepsPromises, specFiles } from '../support/promises.js';
+import { exchanged, shortRecipes } from '../support/texts.js';
+
+test.each(shortRecipes)('good recipe %# has nothing wrong to begin with', (text) => {
+  expect(compileText(text, { files: specFiles }).diagnostics).toEqual([]);
+});
+
+describe('good recipes with figures, units and names changed over', () =>
+  keepsPromises(exchanged, { rounds: 6, texts: 1_000 }));
