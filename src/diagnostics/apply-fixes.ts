@@ -16,9 +16,9 @@ export interface Mended {
 const MOST_LOOKS = 100;
 
 /**
- * Applies the edits that findings carry, those that lie in the given texts, until there are none that serve: after which
- * their finding is gone and no more is wrong than before. Edits of one finding are applied together or not at all; those of
- * two findings that touch, one after the other.
+ * Applies the edits that findings carry, those that lie in the given texts, until there are none that serve: after them
+ * their findings are gone and, taken together, no more is wrong than before. Edits of one finding are applied together or
+ * not at all; those of two findings that touch, one after the other.
  */
 export function applyFixes(given: readonly Source[], look: Look): Mended {
   let state: State = { sources: given, found: look(given) };
