@@ -2,7 +2,8 @@ import type { Diagnostic } from '../../src/diagnostics/diagnostic.js';
 import type { Source } from '../../src/text/source.js';
 import type { Span } from '../../src/text/span.js';
 import { mostSlips } from '../slip.js';
-import type { Token } from '../token.js';
+import { is, type Token } from '../token.js';
+import { CloseBrace, OpenBrace } from '../tokens.js';
 import { closeBlock } from './block-end.js';
 import { readEntry } from './entries.js';
 import { readStatement } from './statements.js';
@@ -30,6 +31,7 @@ export function layOut(source: Source, scanned: readonly Token[]): Layout {
     moved: [],
     diagnostics: [],
     open: null,
+    pairs: pairsOf(scanned),
     statements: 0,
     astray: false,
     passed: [],
@@ -42,4 +44,16 @@ export function layOut(source: Source, scanned: readonly Token[]): Layout {
   }
   if (work.open !== null) closeBlock(work, work.open);
   return { tokens: work.tokens.concat(work.moved), diagnostics: work.diagnostics, passed: work.passed };
+}
+
+/** The braces that pair, innermost first, wherever they stand. */
+function pairsOf(scanned: readonly Token[]): ReadonlyMap<Token, number> {
+  const pairs = new Map<Token, number>();
+  const open: Token[] = [];
+  for (const [index, token] of scanned.entries()) {
+    if (is(token, OpenBrace)) open.push(token);
+    const last = is(token, CloseBrace) ? open.pop() : undefined;
+    if (last !== undefined) pairs.set(last, index);
+  }
+  return pairs;
 }

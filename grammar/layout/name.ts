@@ -24,7 +24,23 @@ export function meantName(work: Work, name: Token): Token {
 }
 
 /** Every place of the file where the name stands; none where there are too many to tell. */
-function namedLike(work: Work, image: string): readonly Token[] {
-  const named = work.scanned.filter((token) => is(token, Word) && token.image === image);
+function namedLike({ scanned }: Work, image: string): readonly Token[] {
+  const words = wordsOf.get(scanned) ?? gathered(scanned);
+  wordsOf.set(scanned, words);
+  const named = words.get(image) ?? [];
   return named.length > 100 ? [] : named;
+}
+
+/** The words with capitals of each text, gathered at the first need, once. */
+const wordsOf = new WeakMap<readonly Token[], ReadonlyMap<string, readonly Token[]>>();
+
+function gathered(scanned: readonly Token[]): ReadonlyMap<string, readonly Token[]> {
+  const words = new Map<string, Token[]>();
+  for (const token of scanned) {
+    if (!is(token, Word) || token.image === token.image.toLowerCase()) continue;
+    const same = words.get(token.image);
+    if (same === undefined) words.set(token.image, [token]);
+    else same.push(token);
+  }
+  return words;
 }

@@ -32,6 +32,8 @@ export interface Work {
   readonly diagnostics: Diagnostic[];
   /** The block being read. */
   open: OpenBlock | null;
+  /** Where each brace that is closed finds its own: the index of that `}`. */
+  readonly pairs: ReadonlyMap<Token, number>;
   statements: number;
   /** A property outside any block was reported; those that follow it are the same mistake. */
   astray: boolean;
@@ -145,7 +147,12 @@ export function headerFollows(work: Work, passed = 1): boolean {
 /** Whether the block around goes on after the statement that begins here: then it was meant to stand inside. */
 export function goesOnAfter(work: Work): boolean {
   const ahead = { ...work };
-  passStatement(ahead);
+  if (statementWords.get(peek(work)?.image ?? '') === BlockType) {
+    while (peek(ahead) !== undefined && !is(peek(ahead), OpenBrace)) ahead.next++;
+    const end = work.pairs.get(peek(ahead) as Token);
+    if (end === undefined) return false;
+    ahead.next = end + 1;
+  } else passLine(ahead);
   if (is(nextOnAnyLine(ahead), CloseBrace)) return true;
   passLineEnds(ahead);
   return looksLikeEntry(ahead);
