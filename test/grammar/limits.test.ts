@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { parse } from '../../grammar/parser.js';
 import { source } from '../../src/text/source.js';
+import { compileText } from '../support/compile-text.js';
 
 const read = (text: string) => parse(source('recipe.plica', text));
 const found = (text: string): string[] =>
@@ -31,6 +32,23 @@ test('after a thousand slips a file is no recipe', () => {
   expect(all.at(-1)).toBe('limit: this file has too many slips to be a recipe');
 });
 
+test('a word has sixty letters, and no more; one that is longer is shown shortened', () => {
+  expect(found(`let ${'a'.repeat(60)} = 1`)).toEqual([]);
+  const [finding, ...more] = found(`let ${'a'.repeat(10_000)} = 1`);
+  expect(finding).toMatch(/^limit: `a{59}…` is too long for a word$/);
+  expect(more).toEqual([]);
+  for (const text of ['envelope LONG { card: A6 }', 'style s { LONG: 1 }', 'style s { ease: 1 LONG }']) {
+    expect(found(text.replace('LONG', 'b'.repeat(61)))).toHaveLength(1);
+  }
+});
+
+test('a command takes a hundred thousand statements and entries, and no more', () => {
+  const said = (count: number): string[] =>
+    compileText('let a=1\n'.repeat(count)).diagnostics.map(({ problem }) => problem.name);
+  expect(said(100_001)).toEqual(['limit']);
+  expect(said(100)).not.toContain('limit');
+});
+
 describe('time grows with the text alone', () => {
   const size = 40_000;
   const fill = (part: string): string => part.repeat(Math.ceil(size / part.length));
@@ -50,6 +68,21 @@ describe('time grows with the text alone', () => {
     ['words', `style s { tags: ${fill('a ')} }`],
     ['entries on one line', `style s { ${fill('a=1 ')} }`],
     ['blocks left open', fill('envelope a {\n')],
+    ['blocks left open on one line', fill('envelope a {')],
+    ['names with capitals', fill('let A = B\n')],
+    ['blocks inside a block', `style a {\n${fill('envelope b { }\n')}}`],
+    ['fraction glyphs', fill('½')],
+    ['commas', fill(',')],
+    ['comment signs', fill('#')],
+    ['carriage returns', fill('\r')],
+    ['no-break spaces', fill('\u00a0')],
+    ['spaces of no width in a word', fill('a\u200b')],
+    ['comments of elsewhere, never ended', fill('/*')],
+    ['lines of back quotes', fill('```\n')],
+    ['characters as a web page spells them', fill('&quot;')],
+    ['feet', fill("5'")],
+    ['grams for square metres', fill('5 g/m2 ')],
+    ['wide braces', fill('\uff5b')],
     ['curly quotes', fill('“')],
     ['unknown statements with slips in them', fill('a 5,5\n')],
   ])('%s', (_, text) => {
