@@ -23,6 +23,8 @@ export interface Host {
   readonly list: (folder: string) => Listing;
   /** Writes all of the files or none, each whole or not at all; makes the folder where it is missing. */
   readonly write: (folder: string, files: readonly NewFile[]) => Written;
+  /** Writes a file that is not there yet; one that is, stays as it is. Its folder must be there. */
+  readonly create: (path: string, bytes: Uint8Array) => Written;
   /** Looks out for changes to recipes; what lies in the folder `passOver` is not looked at. */
   readonly watch: (passOver: string | null) => Watch;
   /** The TrueType files that come with plica. */

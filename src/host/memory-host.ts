@@ -1,5 +1,5 @@
 import { posix } from 'node:path';
-import type { Entry, Fonts, Host, Outlet, Read, Watch } from './host.js';
+import type { Entry, Fonts, Host, Outlet, Read, Watch, Written } from './host.js';
 
 /** A machine that is only remembered: for tests, and wherever there is no disk. Folders exist where files do. */
 export interface MemoryHost extends Host {
@@ -65,6 +65,13 @@ export function memoryHost(memory: Memory = {}): MemoryHost {
         .find((path) => readOnly.has(path));
       if (shut !== undefined) return { kind: 'unwritable', path: shut, reason: 'it is read-only' };
       for (const { name, bytes } of written) files.set(posix.join(place(folder), name), bytes);
+      return { kind: 'written' };
+    },
+    create: (path, bytes) => {
+      const refuse = (reason: string): Written => ({ kind: 'unwritable', path, reason });
+      if (kind(place(path)) !== 'missing') return refuse('a file is in its place');
+      if (!isFolder(posix.dirname(place(path)))) return refuse('there is no such file or folder');
+      files.set(place(path), bytes);
       return { kind: 'written' };
     },
     watch: () => watch(memory.changes ?? [], place, files),

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync, realpathSync, type Stats, statSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import type { Entry, Host, Listing, Read } from './host.js';
+import { createFile } from './create-file.js';
 import { fonts } from './fonts.js';
 import { outlet } from './outlet.js';
 import { watchDisk } from './watch-disk.js';
@@ -21,6 +22,7 @@ export function nodeHost(): Host {
     readInput,
     list: (folder) => list(resolve(cwd, folder)),
     write: (folder, files) => writeTogether(resolve(cwd, folder), files),
+    create: (path, bytes) => createFile(resolve(cwd, path), bytes),
     watch: (passOver) => watchDisk(cwd, passOver),
     fonts,
   };

@@ -3,8 +3,9 @@ import { build } from './build.js';
 import { check } from './check.js';
 import { explain } from './explain.js';
 import { format } from './format.js';
+import { newCommand } from './new.js';
 import { show } from './show.js';
 import { watch } from './watch.js';
 
 /** Every command, in the order of the help. */
-export const COMMANDS: readonly Command[] = [check, watch, format, show, build, explain];
+export const COMMANDS: readonly Command[] = [check, watch, format, show, build, explain, newCommand];

@@ -1,0 +1,83 @@
+import { basename, dirname, join } from 'node:path';
+import { parse } from '../../../grammar/parser.js';
+import { placeIn } from '../../diagnostics/render-line.js';
+import type { Host } from '../../host/host.js';
+import { shown } from '../../host/reader.js';
+import { sizeNamed } from '../../stock/sizes.js';
+import { visible } from '../../text/visible.js';
+import { type Command, complain, type ExitCode } from '../command.js';
+import { readInputs } from '../inputs.js';
+import { NEW_UNITS, type NewUnits, newRecipe } from '../new-recipe.js';
+
+export const newCommand: Command = {
+  name: 'new',
+  operands: 'NAME',
+  takes: [1, 1],
+  summary: 'write a first recipe to start from',
+  details: `Writes NAME.plica with one envelope, explained line by line. NAME may begin with folders
+that are there already. A file that is there is never written over.`,
+  example: 'plica new tide-card --units in',
+  options: [
+    {
+      name: 'units',
+      value: 'UNITS',
+      choices: NEW_UNITS,
+      meaning: 'what a bare number means in the recipe (left out: mm)',
+    },
+  ],
+  run: async (given, host) => {
+    const [written = ''] = given.operands;
+    const path = written.replace(/\.plica$/, '');
+    const [folder, name] = [dirname(path), basename(path)];
+    const wrong = wrongName(folder, name) ?? wrongFolder(folder, host) ?? (await taken(folder, name, host));
+    if (wrong !== null) return refuse(wrong, host);
+    const file = join(folder, `${name}.plica`);
+    const units = (given.value('units') ?? 'mm') as NewUnits;
+    const result = host.create(file, new TextEncoder().encode(newRecipe(name, units)));
+    const place = visible(shown(file));
+    if (result.kind === 'unwritable') return refuse(`${place} cannot be written: ${result.reason}`, host);
+    host.out.write(`wrote ${place}; next: change its card, and run \`plica check ${place}\`\n`);
+    return 0;
+  },
+};
+
+function refuse(wrong: string, host: Host): ExitCode {
+  complain(host, wrong);
+  return 2;
+}
+
+const NAME = /^[a-z][a-z0-9]*(-[a-z0-9]+)*$/;
+
+/** What is wrong with the name of an envelope, and what it could be. */
+function wrongName(folder: string, name: string): string | null {
+  if (NAME.test(name) && !/^x\d*$/.test(name) && sizeNamed(name) === undefined) return null;
+  const words =
+    name
+      .toLowerCase()
+      .match(/[a-z0-9]+/g)
+      ?.join('-') ?? '';
+  const better = NAME.test(words) && words !== name ? words : `card-${words}`.replace(/-$/, '');
+  const why =
+    sizeNamed(name) !== undefined
+      ? 'is the name of a size'
+      : /^x\d*$/.test(name)
+        ? 'is the sign between the sides of a size'
+        : 'is no name; names are lower case words with hyphens between';
+  return `\`${visible(name)}\` ${why}; it could be \`${visible(shown(join(folder, better)))}\``;
+}
+
+const wrongFolder = (folder: string, host: Host): string | null =>
+  host.kind(folder) === 'folder' ? null : `there is no folder \`${visible(shown(folder))}\`; make it first`;
+
+/** Where the folder has an envelope of that name already, in a sentence; null: it has none. */
+async function taken(folder: string, name: string, host: Host): Promise<string | null> {
+  const { files } = await readInputs(host, [folder]);
+  for (const { input } of files) {
+    const block = parse(input.source).file.statements.find(
+      (each) => each.kind === 'block' && each.type === 'envelope' && each.name.text === name,
+    );
+    if (block?.kind === 'block')
+      return `\`${name}\` is an envelope already, at ${placeIn(block.name.span)}; choose another name`;
+  }
+  return null;
+}
