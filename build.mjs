@@ -67,5 +67,7 @@ async function keepCompiledForm() {
   const host = { ...program.nodeHost(), out: silent, err: silent };
   await program.run(['check', 'specs'], host);
   await program.run(['show', 'specs'], host);
+  await program.run(['format', '--check', 'specs'], host);
+  await program.run(['explain', 'creases-cross'], host);
   writeFileSync(place, script.createCachedData());
 }
