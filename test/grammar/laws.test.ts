@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { parse } from '../../grammar/parser.js';
-import type { FileNode } from '../../src/syntax/ast.js';
+import type { FileNode, StatementNode } from '../../src/syntax/ast.js';
 import { applyEdits } from '../../src/text/edit.js';
 import { source } from '../../src/text/source.js';
 import type { Span } from '../../src/text/span.js';
@@ -58,6 +58,16 @@ test('every number of the tree is a number', () => {
   );
 });
 
+test('what cannot be read is never passed over in silence', () => {
+  fc.assert(
+    fc.property(texts, (text) => {
+      const { file, diagnostics } = read(text);
+      if (diagnostics.length === 0) expect(file.statements.flatMap(partsLost)).toEqual([]);
+    }),
+    { ...seed, numRuns: 1000 },
+  );
+});
+
 describe('a fix mends what it is offered for', () => {
   const folder = 'test/rejected/syntax';
   const names = readdirSync(folder).filter((name) => name.endsWith('.plica'));
@@ -70,10 +80,27 @@ describe('a fix mends what it is offered for', () => {
       expect(mended.diagnostics).toHaveLength(diagnostics.length - 1);
     }
   });
+
+  test.each(names)('%s: all of them together', (name) => {
+    const text = readFileSync(join(folder, name), 'utf8');
+    const { diagnostics } = read(text);
+    const edits = diagnostics.flatMap(({ fix }) => fix ?? []);
+    const left = diagnostics.filter(({ fix }) => fix === null);
+    expect(read(applyEdits(text, edits)).diagnostics).toHaveLength(left.length);
+  });
 });
 
 const within = (inner: Span, outer: Span): boolean =>
   inner.start <= inner.end && outer.start <= inner.start && inner.end <= outer.end;
+
+/** Lets, properties and expects that came without what they state. */
+function partsLost(statement: StatementNode): readonly string[] {
+  if (statement.kind === 'let') return statement.value === null ? [statement.name.text] : [];
+  if (statement.kind !== 'block') return [];
+  return statement.entries
+    .filter((entry) => (entry.kind === 'expect' ? entry.value === null : entry.values.length === 0))
+    .map(({ name }) => name.text);
+}
 
 /** The spans of nodes that reach out of the node they are part of. */
 function strayChildren(node: FileNode): Span[] {
