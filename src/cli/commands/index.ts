@@ -1,6 +1,7 @@
 import type { Command } from '../command.js';
 import { build } from './build.js';
 import { check } from './check.js';
+import { completion } from './completion.js';
 import { explain } from './explain.js';
 import { format } from './format.js';
 import { newCommand } from './new.js';
@@ -8,4 +9,13 @@ import { show } from './show.js';
 import { watch } from './watch.js';
 
 /** Every command, in the order of the help. */
-export const COMMANDS: readonly Command[] = [check, watch, format, show, build, explain, newCommand];
+export const COMMANDS: readonly Command[] = [
+  check,
+  watch,
+  format,
+  show,
+  build,
+  explain,
+  newCommand,
+  completion,
+];
