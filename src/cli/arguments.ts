@@ -2,6 +2,7 @@ import { parseArgs } from 'node:util';
 import { nearest } from '../text/nearest.js';
 import { visible } from '../text/visible.js';
 import type { Command, Option } from './command.js';
+import { didYouMean } from './words.js';
 
 /** What a command was given. */
 export interface Arguments {
@@ -27,8 +28,12 @@ export const COMMON_OPTIONS: readonly Option[] = [
   { name: 'help', value: null, meaning: 'this help' },
 ];
 
-/** Reads the arguments that follow a command's name. */
-export function readArguments(command: Command, argv: readonly string[]): Arguments | Wrong {
+/** Reads the arguments that follow a command's name. An option of another of the `commands` is told from a slip. */
+export function readArguments(
+  command: Command,
+  argv: readonly string[],
+  commands: readonly Command[],
+): Arguments | Wrong {
   const options = [...command.options, ...COMMON_OPTIONS];
   const values = new Map<string, string | null>();
   const operands: string[] = [];
@@ -36,7 +41,7 @@ export function readArguments(command: Command, argv: readonly string[]): Argume
     if (token.kind === 'positional') operands.push(token.value);
     if (token.kind !== 'option') continue;
     const option = options.find(({ name }) => name === token.name);
-    if (option === undefined) return unknownOption(command, token.rawName, options);
+    if (option === undefined) return unknownOption(command, token.rawName, options, commands);
     const value = token.value ?? null;
     const wrong = values.has(option.name)
       ? `\`--${option.name}\` is given twice`
@@ -63,12 +68,25 @@ const tokensOf = (argv: readonly string[], options: readonly Option[]) =>
     ),
   }).tokens;
 
-function unknownOption({ name }: Command, written: string, options: readonly Option[]): Wrong {
+function unknownOption(
+  { name }: Command,
+  written: string,
+  options: readonly Option[],
+  commands: readonly Command[],
+): Wrong {
+  const word = written.replace(/^-+/, '');
+  const takers = commands.filter((each) => each.options.some((option) => option.name === word));
   const near = nearest(
-    written.replace(/^-+/, ''),
+    word,
     options.map((option) => option.name),
   )[0];
-  const hint = near === undefined ? '' : `; did you mean \`--${near}\`?`;
+  const hint =
+    takers.length > 0
+      ? `; ${listed(
+          takers.map((each) => each.name),
+          'and',
+        )} ${takers.length > 1 ? 'have' : 'has'}`
+      : didYouMean(near === undefined ? [] : [`--${near}`]);
   return { wrong: `\`${name}\` has no option \`${visible(written)}\`${hint}` };
 }
 
@@ -90,11 +108,11 @@ function wrongValue(
 }
 
 /** `a`, `b` or `c` */
-const listed = (words: readonly string[]): string =>
+const listed = (words: readonly string[], last: 'or' | 'and' = 'or'): string =>
   words
     .map((word) => `\`${word}\``)
     .join(', ')
-    .replace(/, (?=[^,]*$)/, ' or ');
+    .replace(/, (?=[^,]*$)/, ` ${last} `);
 
 function wrongNumber(
   { name, operands: wanted, takes, example }: Command,

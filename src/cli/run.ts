@@ -19,7 +19,7 @@ export async function run(argv: readonly string[], host: Host): Promise<ExitCode
   if (name === 'help') return rest.length === 0 ? say(host, usage(COMMANDS)) : run([...rest, '--help'], host);
   const command = COMMANDS.find((each) => each.name === name);
   if (command === undefined) return refuse(host, unknownCommand(name), 'plica --help');
-  const given = readArguments(command, rest);
+  const given = readArguments(command, rest, COMMANDS);
   if ('wrong' in given) return refuse(host, given.wrong, `plica ${name} --help`);
   return given.has('help') ? say(host, commandUsage(command)) : command.run(given, host);
 }

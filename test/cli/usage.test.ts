@@ -1,23 +1,31 @@
 import { expect, test } from 'vitest';
-import { plica, SOUND } from '../support/command-line.js';
+import { COMMANDS } from '../../src/cli/commands/index.js';
+import { run } from '../../src/cli/run.js';
+import { memoryHost } from '../../src/host/memory-host.js';
+import { GAPING, plica, SOUND } from '../support/command-line.js';
 
-const files = { 'a.plica': SOUND };
+const files = { 'a.plica': SOUND, 'cards/tides.plica': SOUND };
 
 test('the help names every command; without a command it is wrong usage', async () => {
   const { code, out, err } = await plica('--help');
   expect({ code, err }).toEqual({ code: 0, err: '' });
-  for (const name of ['check', 'show', 'build']) expect(out).toContain(`\n  ${name} `);
+  for (const { name } of COMMANDS) expect(out).toContain(`\n  ${name} `);
   expect(await plica('')).toMatchObject({ code: 2, out: '', err: out });
   expect(await plica('help')).toMatchObject({ code: 0, out });
 });
 
-test.each(['check', 'show', 'build'])('the help of %s fits 96 columns and has an example', async (name) => {
-  const { code, out, err } = await plica(`${name} --help`);
-  expect({ code, err }).toEqual({ code: 0, err: '' });
-  expect(out).toContain(`\nExample: plica ${name} `);
-  expect(Math.max(...out.split('\n').map(({ length }) => length))).toBeLessThanOrEqual(96);
-  expect(await plica(`help ${name}`)).toMatchObject({ code: 0, out });
-});
+test.each(COMMANDS.map(({ name }) => name))(
+  'the help of %s fits 96 columns and has an example',
+  async (name) => {
+    const { code, out, err } = await plica(`${name} --help`);
+    expect({ code, err }).toEqual({ code: 0, err: '' });
+    expect(out).toContain(`\nExample: plica ${name} `);
+    expect(Math.max(...out.split('\n').map(({ length }) => length))).toBeLessThanOrEqual(96);
+    for (const line of [`help ${name}`, `${name} -h`]) {
+      expect(await plica(line)).toMatchObject({ code: 0, out });
+    }
+  },
+);
 
 test('the version', async () => {
   expect(await plica('--version')).toMatchObject({ code: 0, out: '0.1.0\n', err: '' });
@@ -30,9 +38,18 @@ const WRONG: readonly (readonly [line: string, said: string])[] = [
   ['--strict check', 'the command comes first, then its options: `plica check --strict`'],
   ['check --fromat json', '`check` has no option `--fromat`; did you mean `--format`?'],
   ['check -x', '`check` has no option `-x`'],
+  ['show --strict a.plica', '`show` has no option `--strict`; `check` and `build` have'],
+  ['check --units in', '`check` has no option `--units`; `new` has'],
+  ['check a.plcia', 'a.plcia: there is no such file or folder; did you mean `a.plica`?'],
+  ['check a', 'a: there is no such file or folder; did you mean `a.plica`?'],
+  ['check cards/tide', 'cards/tide: there is no such file or folder; did you mean `cards/tides.plica`?'],
+  ['show card/tides.plica', 'card/tides.plica: there is no such file or folder'],
   ['check --format', '`--format` wants a value: `--format FORMAT`'],
   ['check --format --strict', '`--format` wants a value: `--format FORMAT`, but `--strict` follows'],
-  ['check --format jsno', '`--format` is `text`, `line`, `json` or `sarif`, not `jsno`; did you mean `json`?'],
+  [
+    'check --format jsno',
+    '`--format` is `text`, `line`, `json` or `sarif`, not `jsno`; did you mean `json`?',
+  ],
   ['check --strict=yes', '`--strict` takes no value'],
   ['check --strict --strict', '`--strict` is given twice'],
   ['check --color sometimes', '`--color` is `auto`, `always` or `never`, not `sometimes`'],
@@ -52,6 +69,23 @@ test.each(WRONG)('plica %s', async (line, said) => {
   expect({ code, out }).toEqual({ code: 2, out: '' });
   expect(err).toContain(`plica: ${said}`);
 });
+
+/** Names that would clear the screen, forge a line, or turn it round. */
+const SLY = ['\u001b[2J', 'ebb\nplica:', '\u202eacilp'];
+
+test.each(['check', 'show', 'build --out out', 'format', 'watch', 'new', 'explain', 'completion'])(
+  '%s shows what is hidden in an argument or a file’s name',
+  async (command) => {
+    for (const name of SLY) {
+      const [, ...options] = command.split(' ');
+      const host = memoryHost({ files: { [`${name}.plica`]: GAPING } });
+      for (const operand of [name, `${name}.plica`, `${name}.`]) {
+        await run([command.split(' ')[0] as string, operand, ...options], host);
+      }
+      expect(host.said.out + host.said.err).not.toMatch(/[\u001b\u202e]|^plica:\.|^plica: *$/m);
+    }
+  },
+);
 
 test('what is typed cannot move the cursor', async () => {
   expect((await plica('\u001b[2J')).err).not.toContain('\u001b');
