@@ -1,26 +1,15 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import { report } from '../diagnostics/problem.js';
-import type { BlockNode, EntryNode, ItemNode, PropertyNode } from '../syntax/ast.js';
-import { nearest } from '../text/nearest.js';
+import type { EntryNode, PropertyNode } from '../syntax/ast.js';
 import { through } from '../text/span.js';
-import { EXPECT_NAMES } from './expect-names.js';
 import { readExpect } from './expects.js';
-import { A_KIND, type BlockDeclaration } from './names.js';
+import type { BlockDeclaration } from './names.js';
 import { type Context, placeFor, unmixed } from './place.js';
-
-import { conflict, repeated, unknownProperty } from './problems.js';
-import {
-  ALTERNATIVES,
-  isProperty,
-  propertiesOf,
-  PROPERTIES,
-  propertyNamed,
-  type PropertyName,
-} from './properties.js';
-import { quote } from './quote.js';
+import { conflict, repeated } from './problems.js';
+import { ALTERNATIVES, isProperty, PROPERTIES, type PropertyName } from './properties.js';
 import type { Entry, Expectation } from './recipe.js';
 import { slipsIn, within } from './slips.js';
-import { anyOf } from './unknown-word.js';
+import { unknownPropertyOf } from './unknown-property.js';
 
 /** What one block states by itself. */
 export interface Block {
@@ -51,7 +40,8 @@ export function readBlock(declaration: BlockDeclaration, context: Context): Bloc
     }
     const name = entry.name.text;
     const earlier = isProperty(name) ? named.get(name) : undefined;
-    if (!isProperty(name) || !PROPERTIES[name].where.includes(node.type)) lose(unknown(entry, node.type));
+    if (!isProperty(name) || !PROPERTIES[name].where.includes(node.type))
+      lose(unknownPropertyOf(entry, node));
     else if (earlier) lose(twice(entry, earlier));
     else {
       named.set(name, entry);
@@ -90,37 +80,6 @@ const lostInWriting = ({ node, file }: BlockDeclaration): boolean =>
 /** An `expect`, or a property that is broken by itself, takes its slip with it. */
 const survives = (entry: EntryNode): boolean =>
   entry.kind === 'expect' || (isProperty(entry.name.text) && entry.values.length === 0);
-
-function unknown({ name, values }: PropertyNode, type: BlockNode['type']): Diagnostic {
-  const at = name.span;
-  const shown = quote(at);
-  const elsewhere = propertyNamed(name.text);
-  const mine = propertiesOf(type);
-  if (elsewhere) {
-    const owner = elsewhere.where.includes('paper') ? 'a paper' : 'an envelope or a style';
-    return report(unknownProperty, {
-      message: `${shown} belongs to ${owner}, not to ${A_KIND[type]}`,
-      at,
-      help:
-        type === 'paper'
-          ? 'move the line to the envelope, or to a style that it is `like`'
-          : `state it in a \`paper NAME { … }\`, and name that here: \`paper: NAME\``,
-    });
-  }
-  if (type !== 'paper' && EXPECT_NAMES.has(name.text)) {
-    return report(unknownProperty, {
-      message: `${shown} is worked out from the recipe, and is not stated`,
-      at,
-      help: `write \`expect ${name.text} = ${values.length > 0 ? quote((values[0] as ItemNode).span).slice(1, -1) : '…'}\` to have it checked`,
-    });
-  }
-  const near = nearest(name.text, mine);
-  return report(unknownProperty, {
-    message: `${A_KIND[type]} has no property ${shown}`,
-    at,
-    help: near.length > 0 ? `did you mean ${anyOf(near)}?` : `its properties are ${mine.join(', ')}`,
-  });
-}
 
 const twice = ({ name }: PropertyNode, earlier: PropertyNode): Diagnostic =>
   report(repeated, {

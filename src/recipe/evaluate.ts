@@ -12,15 +12,17 @@ import type {
   StringNode,
   WordNode,
 } from '../syntax/ast.js';
-import type { Span } from '../text/span.js';
+import { type Span, spanText } from '../text/span.js';
+import { letLabel } from './let-label.js';
 import type { Place } from './place.js';
 import { range, wrongKind } from './problems.js';
 import { quote } from './quote.js';
 import type { Size } from './recipe.js';
 import { refuseConversion, refuseSum } from './refusals.js';
+import { sizeMeant } from './size-slips.js';
 import { unitOf } from './units.js';
-import { unknownWord } from './unknown-word.js';
-import type { Amount, Value } from './value.js';
+import { otherSize, unknownWord } from './unknown-word.js';
+import { type Amount, kindOf, type Value } from './value.js';
 
 /** What an item comes to; null where it is broken, which has been reported. */
 export function evaluate(item: Exclude<ItemNode, StringNode>, place: Place): Value | null {
@@ -203,8 +205,9 @@ function folded(phrase: PhraseNode, place: Place): Value | null {
   if (value.kind === 'size') return { kind: 'size', size: folds.reduce(foldOnce, value.size) };
   place.context.tell(
     report(wrongKind, {
-      message: `${quote(phrase.span)} folds ${quote(sheet.span)}, which is not a size`,
+      message: `${quote(phrase.span)} folds ${quote(sheet.span)}, which is ${kindOf(value)}, not a size`,
       at: sheet.span,
+      related: letLabel(sheet.span, place),
       help: 'fold a size by name (`half letter`), or a `let` that is a size',
     }),
   );
@@ -215,7 +218,13 @@ const foldOnce = ({ width, height }: Size, parts: number): Size =>
   width > height ? { width: width / parts, height } : { width, height: height / parts };
 
 function oddPhrase({ span }: PhraseNode, place: Place): null {
-  place.context.tell(
+  const { names, tell } = place.context;
+  const meant = sizeMeant(spanText(span), (word) => names.find(word, place.file)?.kind === 'let');
+  if (meant) {
+    tell(otherSize(span, meant));
+    return null;
+  }
+  tell(
     report(wrongKind, {
       message: `${quote(span)} is not a value that ${place.what} can have`,
       at: span,

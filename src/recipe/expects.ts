@@ -101,6 +101,7 @@ function slackMissing(
 }
 
 function unknownExpect({ name }: ExpectNode, context: Context): void {
+  const lower = name.text.toLowerCase();
   const near = nearest(name.text, EXPECT_NAMES.keys());
   const known = [...EXPECT_NAMES.keys()].join(', ');
   context.tell(
@@ -109,7 +110,9 @@ function unknownExpect({ name }: ExpectNode, context: Context): void {
         ? `\`${name.text}\` is stated, not worked out, so that nothing can be expected of it`
         : `${quote(name.span)} is nothing that can be expected`,
       at: name.span,
-      help: near.length > 0 ? `did you mean ${anyOf(near)}?` : `what can be expected: ${known}`,
+      ...(EXPECT_NAMES.has(lower)
+        ? { help: `write \`expect ${lower}\``, fix: [{ span: name.span, text: lower }] }
+        : { help: near.length > 0 ? `did you mean ${anyOf(near)}?` : `what can be expected: ${known}` }),
     }),
   );
 }

@@ -32,14 +32,21 @@ export const flapShape: Kind<FlapShape> = one(SHAPES, (item, place) => {
       message: `${place.what} wants a shape, and ${quote(item.span)} is none`,
       at: item.span,
       why: `a shape is ${SHAPES}`,
-      help: nearShape(word, place),
+      ...(SHAPE_WORDS.includes(word.toLowerCase()) && first && word !== word.toLowerCase()
+        ? {
+            help: `write \`${word.toLowerCase()}\` in lower case`,
+            fix: [{ span: first.span, text: word.toLowerCase() }],
+          }
+        : { help: nearShape(word, place) }),
     }),
   );
   return null;
 });
 
+const SHAPE_WORDS: readonly string[] = ['pointed', 'rounded', 'blunt'];
+
 function nearShape(word: string, place: Place): string {
-  const [near] = nearest(word, ['pointed', 'rounded', 'blunt']);
+  const [near] = nearest(word, SHAPE_WORDS);
   return `write \`${place.what.replaceAll('`', '')}: ${near === 'pointed' ? near : `${near ?? 'rounded'} ${exampleLength(place)}`}\``;
 }
 

@@ -5,11 +5,13 @@ import { NEARLY } from '../measure/slack.js';
 import type { ItemNode, SizeNode } from '../syntax/ast.js';
 import { type Span, spanText } from '../text/span.js';
 import { dimensionOf, evaluate } from './evaluate.js';
-import { type Kind, notAString, one, upTo } from './kind.js';
+import { type Kind, notAMeasure, one, upTo } from './kind.js';
+import { letLabel } from './let-label.js';
 import type { Place } from './place.js';
 import { range, wrongKind } from './problems.js';
 import { quote, quoteText } from './quote.js';
 import type { Size } from './recipe.js';
+import { A_DIMENSION } from './value.js';
 
 type Limits = 'above 0' | '0 or more';
 
@@ -22,7 +24,20 @@ export const length = (limits: Limits): Kind<number> =>
     return mm !== null && inRange(mm, limits, item.span, place) ? mm : null;
   });
 
-export const size: Kind<Size> = one('a size, such as `8 1/2 x 5 1/2` or `A6`', sizeOf);
+/** Two lengths with a comma between them are taken for the sides that they surely are. */
+export const size: Kind<Size> = {
+  wants: 'a size, such as `8 1/2 x 5 1/2` or `A6`',
+  read: (items, place) => {
+    const [first, second, ...more] = items;
+    const sides = first?.kind === 'number' && second?.kind === 'number' && more.length === 0;
+    const joined = sides && quoteText(`${spanText(first.span)} x ${spanText(second.span)}`);
+    const between = sides && { ...first.span, start: first.span.end, end: second.span.start };
+    const otherwise = between
+      ? { help: `write ${joined}`, fix: [{ span: between, text: ' x ' }] }
+      : { help: 'leave out what is too many; the sides of a size have `x` between them, not a comma' };
+    return first && upTo(1, items, 'one size', place, otherwise) ? sizeOf(first, place) : null;
+  },
+};
 
 /** One length for both sides (a square, the same ease each way), or two. */
 export const lengthOrSize = (limits: Limits): Kind<Size> =>
@@ -65,20 +80,20 @@ export const count: Kind<number> = one('a whole number', (item, place) => {
     report(range, {
       message: `${place.what} counts sheets, and ${quote(item.span)} is not a whole number`,
       at: item.span,
-      help: `write \`${Math.floor(value)}\``,
+      help: `write \`${Math.floor(value)}\` or \`${Math.ceil(value)}\``,
     }),
   );
   return null;
 });
 
 function lengthOf(item: ItemNode, place: Place): number | null {
-  if (item.kind === 'string') return notAString(item.span, 'a length', place);
+  if (item.kind === 'string') return notAMeasure(item, 'a length', place);
   const value = evaluate(item, place);
   return value && dimensionOf(value, 'length', item.span, place);
 }
 
 function measured(item: ItemNode, dimension: Dimension, limits: Limits, place: Place): number | null {
-  if (item.kind === 'string') return notAString(item.span, 'a number', place);
+  if (item.kind === 'string') return notAMeasure(item, A_DIMENSION[dimension], place);
   const value = evaluate(item, place);
   const read = value && dimensionOf(value, dimension, item.span, place);
   if (read === null || (limits === 'above 0' ? read > 0 : read >= 0)) return read;
@@ -86,6 +101,7 @@ function measured(item: ItemNode, dimension: Dimension, limits: Limits, place: P
     report(range, {
       message: `${place.what} is ${quote(item.span)}, and must be ${limits}`,
       at: item.span,
+      related: letLabel(item.span, place),
       help: read < 0 ? 'leave out the minus sign' : 'leave the property out if it is not known',
     }),
   );
@@ -93,7 +109,7 @@ function measured(item: ItemNode, dimension: Dimension, limits: Limits, place: P
 }
 
 function sizeOf(item: ItemNode, place: Place): Size | null {
-  if (item.kind === 'string') return notAString(item.span, 'a size', place);
+  if (item.kind === 'string') return notAMeasure(item, 'a size', place);
   const value = evaluate(item, place);
   if (value === null) return null;
   if (value.kind === 'size') return sidesInRange(value.size, 'above 0', item, place) ? value.size : null;
@@ -110,7 +126,7 @@ function sizeOf(item: ItemNode, place: Place): Size | null {
 const spanOfOne = (item: ItemNode): string => quote(item.span).slice(1, -1);
 
 function lengthOrSizeOf(item: ItemNode, place: Place): Size | null {
-  if (item.kind === 'string') return notAString(item.span, 'a length or a size', place);
+  if (item.kind === 'string') return notAMeasure(item, 'a length or a size', place);
   const value = evaluate(item, place);
   if (value === null || value.kind === 'size') return value && value.size;
   const mm = dimensionOf(value, 'length', item.span, place);
@@ -145,6 +161,7 @@ export function inRange(mm: number, limits: Limits, at: Span, place: Place): boo
         ? `${place.what} is ${shown} here, which is longer than any sheet`
         : `${place.what} is ${shown} here, and must be ${limits}`,
       at,
+      related: letLabel(at, place),
       ...(enough ? { why: `a length may be ${exactLength(LONGEST, units)} (5 m) at most` } : {}),
       help: enough
         ? 'check the unit: a bare number is read in the `units` of its file'

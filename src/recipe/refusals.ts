@@ -1,7 +1,9 @@
 import { report, type Report } from '../diagnostics/problem.js';
 import type { Dimension, Operator, Refusal } from '../measure/quantity.js';
 import type { BinaryNode } from '../syntax/ast.js';
-import type { Span } from '../text/span.js';
+import { type Span, spanText } from '../text/span.js';
+import { letLabel } from './let-label.js';
+import { readingsOf } from './paper-weights.js';
 import { type Place, unitsMissing } from './place.js';
 import { missing, range, wrongKind } from './problems.js';
 import { quote } from './quote.js';
@@ -26,7 +28,11 @@ export function refuseConversion(
       report(missing, {
         message: `${what} wants ${A_DIMENSION[wanted]}, and ${found} has no unit`,
         at,
-        help: `write ${EXAMPLES[wanted](found.slice(1, -1))}`,
+        related: letLabel(at, place),
+        ...(wanted === 'grammage' ? weightReadings(spanText(at)) : {}),
+        help: COUNT.test(spanText(at))
+          ? `write ${EXAMPLES[wanted](spanText(at))}`
+          : `give its number a unit where it is written: ${EXAMPLES[wanted]('20')}`,
       }),
     );
     return;
@@ -38,19 +44,41 @@ export function refuseConversion(
         ? `${what} wants a length, and ${found} is a share of one`
         : `${what} wants ${A_DIMENSION[wanted]}, and ${found} is ${kindOf(value)}`,
       at,
-      help: share ? 'multiply it with a length, such as `50% * 10 mm`' : mend(value, wanted),
+      related: letLabel(at, place),
+      ...(share ? { help: 'multiply it with a length, such as `50% * 10 mm`' } : mend(value, wanted, at)),
     }),
   );
 }
 
-function mend(value: Value, wanted: Dimension): string {
-  const found = value.kind === 'size' ? 'size' : value.quantity.dimension;
-  if (wanted === 'grammage' && found === 'mass') return 'write a weight per area: `118 gsm`, or `80 lb text`';
-  if (wanted === 'mass' && found === 'grammage')
-    return 'write the weight of the thing itself: `20 g`, or `1 oz`';
-  if (wanted === 'length' && found === 'size') return 'write one length, not two sides';
-  return `write ${EXAMPLES[wanted]('20')}`;
+/** One number, without a name or a sum. */
+const COUNT = /^[\d½¼¾⅛⅜⅝⅞ ./]+$/;
+
+/** What a weight without a unit may be. */
+function weightReadings(count: string): Pick<Report, 'why'> {
+  const readings = readingsOf(count);
+  return readings.length === 0 ? {} : { why: [`it could be ${count} gsm`, ...readings].join('; ') };
 }
+
+/** The remedy; an edit where grams of paper can only be grams for each square metre. */
+function mend(value: Value, wanted: Dimension, at: Span): Pick<Report, 'help' | 'fix'> {
+  const found = value.kind === 'size' ? 'size' : value.quantity.dimension;
+  if (wanted === 'grammage' && found === 'mass') {
+    const grams = GRAMS.test(spanText(at));
+    return grams
+      ? {
+          help: `write \`${spanText(at)}sm\`, which is grams for each square metre`,
+          fix: [{ span: { ...at, start: at.end }, text: 'sm' }],
+        }
+      : { help: 'write a weight per area: `118 gsm`, or `80 lb text`' };
+  }
+  if (wanted === 'mass' && found === 'grammage')
+    return { help: 'write the weight of the thing itself: `20 g`, or `1 oz`' };
+  if (wanted === 'length' && found === 'size') return { help: 'write one length, not two sides' };
+  return { help: `write ${EXAMPLES[wanted]('20')}` };
+}
+
+/** One number in grams. */
+const GRAMS = /^[\d.]+ ?g$/;
 
 /** How a value of each dimension is written. */
 const EXAMPLES: Readonly<Record<Dimension, (count: string) => string>> = {

@@ -7,6 +7,7 @@ import { workOutLets } from './lets.js';
 import { followLikes, type Gathered, gather, type Lineage } from './likes.js';
 import { type BlockDeclaration, gatherNames } from './names.js';
 import type { Stated } from './origin.js';
+import { doubtPaper } from './paper-doubts.js';
 import type { Context } from './place.js';
 import { missing } from './problems.js';
 import { isProperty } from './properties.js';
@@ -44,6 +45,11 @@ export function resolve(inputs: readonly Input[], read: Reader): Resolved {
   const blocks = new Map(declarations.map((declaration) => [declaration, readBlock(declaration, context)]));
   const gathered = gatherer(blocks, followLikes(declarations, context));
   const papers = paperShelf(gathered);
+  for (const declaration of declarations) {
+    const paper = declaration.kind === 'paper' ? gathered(declaration) : null;
+    const doubt = paper && doubtPaper(paper);
+    if (doubt) tell(doubt);
+  }
 
   const order = new Map(inputs.map(({ source }, index) => [source, index]));
   const place = ({ file }: BlockDeclaration): number => order.get(file.source) ?? order.size;

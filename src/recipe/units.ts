@@ -1,13 +1,14 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import { report } from '../diagnostics/problem.js';
-import { printNumber } from '../measure/number.js';
 import { UNITS, type Unit } from '../measure/unit.js';
-import { gsmPerPound, PAPER_GRADES, type PaperGrade } from '../stock/paper-grades.js';
+import { gsmPerPound } from '../stock/paper-grades.js';
 import type { NumberNode, UnitNode } from '../syntax/ast.js';
 import { nearest } from '../text/nearest.js';
 import { spanText } from '../text/span.js';
+import { GRADES, gradeNamed, readingsOf } from './paper-weights.js';
 import type { Place } from './place.js';
 import { missing, unknownName } from './problems.js';
+import { unitMeant } from './unit-slips.js';
 
 /** The unit of a number; null if there is no such unit, which is reported once. */
 export function unitOf(node: UnitNode, number: NumberNode, place: Place): Unit | null {
@@ -26,30 +27,12 @@ function pounds(text: string): Unit | undefined {
   return grade && { dimension: 'grammage', factor: gsmPerPound(grade) };
 }
 
-const gradeNamed = (name: string | undefined): PaperGrade | undefined =>
-  PAPER_GRADES.find((grade) => grade.name === name);
-
-/** Words that are tried for a unit, and the unit that was meant. */
-const SLIPS: ReadonlyMap<string, string> = new Map([
-  ...sameAs('in', 'inch', 'inches', 'ins'),
-  ...sameAs('cm', 'cms', 'centimetre', 'centimetres', 'centimeter', 'centimeters'),
-  ...sameAs('mm', 'mms', 'millimetre', 'millimetres', 'millimeter', 'millimeters'),
-  ...sameAs('mil', 'pt', 'pts', 'point', 'points', 'mils', 'thou', 'thous'),
-  ...sameAs('um', 'micron', 'microns'),
-  ...sameAs('gsm', 'gms'),
-  ...sameAs('g', 'gr', 'gram', 'grams', 'gramme', 'grammes'),
-  ...sameAs('oz', 'ozs', 'ounce', 'ounces'),
-  ...sameAs('%', 'percent'),
-]);
-
-function sameAs(unit: string, ...slips: readonly string[]): (readonly [string, string])[] {
-  return slips.map((slip) => [slip, unit]);
-}
-
 function unknownUnit(unit: UnitNode, number: NumberNode, place: Place): Diagnostic {
-  const count = spanText({ ...number.span, end: unit.span.start }).trimEnd();
-  if (POUNDS.test(unit.text) || /^(lbs|pounds?)( |$)/.test(unit.text)) return gradeMissing(unit, count);
   const { text, span } = unit;
+  const count = spanText({ ...number.span, end: span.start }).trimEnd();
+  const [, pound, grade] = SAID_IN_POUNDS.exec(text.toLowerCase()) ?? [];
+  if (pound && gradeNamed(grade)) return otherUnit(unit, text, count, `lb ${grade}`);
+  if (pound) return gradeMissing(unit, grade, count);
   if (place.context.names.find(text, place.file)) {
     return report(unknownName, {
       message: `\`${text}\` is no unit but a name, and a product is written with \`*\``,
@@ -58,19 +41,9 @@ function unknownUnit(unit: UnitNode, number: NumberNode, place: Place): Diagnost
       fix: [{ span, text: `* ${text}` }],
     });
   }
-  const lower = text.toLowerCase();
-  const meant = SLIPS.get(lower) ?? (UNITS.has(lower) ? lower : undefined);
-  if (meant) {
-    return report(unknownName, {
-      message: `\`${text}\` is not a unit here`,
-      at: span,
-      ...(/^(pt|point)/.test(lower)
-        ? { why: 'the points of paper are thousandths of an inch, which are called mil here' }
-        : {}),
-      help: `write \`${count}${meant === '%' ? '' : ' '}${meant}\``,
-      fix: [{ span, text: meant }],
-    });
-  }
+  if (gradeNamed(text.toLowerCase())) return otherUnit(unit, text, count, `lb ${text.toLowerCase()}`);
+  const meant = unitMeant(text);
+  if (meant) return otherUnit(unit, text, count, meant === 'g' && place.what === '`weight`' ? 'gsm' : meant);
   const near = nearest(text, UNITS.keys());
   return report(unknownName, {
     message: `\`${text}\` is not a unit`,
@@ -83,17 +56,25 @@ function unknownUnit(unit: UnitNode, number: NumberNode, place: Place): Diagnost
   });
 }
 
+/** A unit of paper in pounds, with or without a grade, as people write it (lower case). */
+const SAID_IN_POUNDS = /^(lbs?|pounds?|#)(?: (\S+))?$/;
+
+/** A unit written otherwise than here, where the one that was meant is sure. */
+function otherUnit({ text, span }: UnitNode, shown: string, count: string, meant: string): Diagnostic {
+  return report(unknownName, {
+    message: `\`${shown}\` is not a unit here`,
+    at: span,
+    ...(/^(pt|point)/i.test(text)
+      ? { why: 'the points of paper are thousandths of an inch, which are called mil here' }
+      : {}),
+    help: `write \`${count}${meant === '%' ? '' : ' '}${meant}\``,
+    fix: [{ span, text: meant }],
+  });
+}
+
 /** A pound of paper means nothing without its grade. */
-function gradeMissing({ text, span }: UnitNode, count: string): Diagnostic {
-  const grade = text.split(' ')[1];
+function gradeMissing({ text, span }: UnitNode, grade: string | undefined, count: string): Diagnostic {
   const near = grade ? (GRADE_SLIPS.get(grade) ?? nearest(grade, GRADES)[0]) : undefined;
-  const pounds = Number(count);
-  const worth = (name: string): string => {
-    const found = gradeNamed(name);
-    return found && Number.isFinite(pounds)
-      ? `${count} lb ${name} is ${printNumber(pounds * gsmPerPound(found), 1)} gsm`
-      : '';
-  };
   return report(grade ? unknownName : missing, {
     message: grade
       ? `\`${grade}\` is not a grade of paper here`
@@ -101,15 +82,13 @@ function gradeMissing({ text, span }: UnitNode, count: string): Diagnostic {
     at: span,
     why: [
       'a basis weight is the pounds of 500 sheets of the grade’s own basic size',
-      ...[worth('text'), worth('cover')].filter((words) => words !== ''),
+      ...readingsOf(count),
     ].join('; '),
     help: near
       ? `write \`${count} lb ${near}\``
       : `write \`${count} lb\` and one of ${GRADES.join(', ')}, as the wrapper says; or the weight in \`gsm\``,
   });
 }
-
-const GRADES = PAPER_GRADES.map(({ name }) => name);
 
 /** Other names of a grade (basic sizes shared, as the lists of paper-grades.ts print them). */
 const GRADE_SLIPS: ReadonlyMap<string, string> = new Map([

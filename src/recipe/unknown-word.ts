@@ -1,12 +1,14 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import { report } from '../diagnostics/problem.js';
-import { sizeNamed, sizeNames } from '../stock/sizes.js';
+import { sizeNames } from '../stock/sizes.js';
 import type { WordNode } from '../syntax/ast.js';
+import type { Span } from '../text/span.js';
 import { EXPECT_NAMES } from './expect-names.js';
 import { A_KIND, type Declaration } from './names.js';
 import type { Context, Place } from './place.js';
 import { unknownName, wrongKind } from './problems.js';
 import { quote } from './quote.js';
+import { sizeMeant } from './size-slips.js';
 import type { RecipeFile } from './uses.js';
 
 /** Reports a word that stands for no number and no size; says nothing where broken writing may hide its name. */
@@ -28,17 +30,8 @@ const otherKind = (node: WordNode, { kind, node: declared }: Declaration): Diagn
 function unknown(node: WordNode, { context, file }: Place): Diagnostic {
   const { span, text } = node;
   const name = quote(span);
-  const [, fold, sheet] = /^(half|third|quarter)-(.+)$/i.exec(text) ?? [];
-  if (fold && sheet && (sizeNamed(sheet) || context.names.find(sheet, file)?.kind === 'let')) {
-    const better = `${fold.toLowerCase()} ${sheet}`;
-    return report(unknownName, {
-      message: `${name} is not the name of a size`,
-      at: span,
-      why: 'a sheet is folded with a word of its own before it, and a space between',
-      help: `write \`${better}\``,
-      fix: [{ span, text: better }],
-    });
-  }
+  const meant = sizeMeant(text, (word) => context.names.find(word, file)?.kind === 'let');
+  if (meant) return otherSize(span, meant);
   if (context.isProperty(text)) {
     return report(unknownName, {
       message: `${name} is a property, and properties are not names`,
@@ -56,6 +49,18 @@ function unknown(node: WordNode, { context, file }: Place): Diagnostic {
   return undeclared(node, 'no name of a size or a `let`', ['let'], context, file, sizeNames());
 }
 
+/** A size written otherwise than here, where the one that was meant is sure. */
+export const otherSize = (at: Span, meant: string): Diagnostic =>
+  report(unknownName, {
+    message: `${quote(at)} is not the name of a size`,
+    at,
+    ...(meant.includes(' ')
+      ? { why: 'a sheet is folded with a word of its own before it, and a space between' }
+      : {}),
+    help: `write \`${meant}\``,
+    fix: [{ span: at, text: meant }],
+  });
+
 /** A name that is not known at all: it may be known elsewhere, or misspelt. */
 export function undeclared(
   { span, text }: WordNode,
@@ -66,6 +71,8 @@ export function undeclared(
   others: Iterable<string> = [],
 ): Diagnostic {
   const elsewhere = names.elsewhere(text, file);
+  const lower = names.find(text.toLowerCase(), file);
+  if (lower && kinds.includes(lower.kind)) return otherwiseKnown(span, text.toLowerCase());
   const near = names.near(text, file, kinds, others);
   return report(unknownName, {
     message: `${quote(span)} is ${what}`,
@@ -80,6 +87,16 @@ export function undeclared(
       : { help: near.length > 0 ? `did you mean ${anyOf(near)}?` : declare(kinds, text) }),
   });
 }
+
+/** A name with capitals that is declared without. */
+const otherwiseKnown = (at: Span, name: string): Diagnostic =>
+  report(unknownName, {
+    message: `${quote(at)} is declared in lower case`,
+    at,
+    why: 'names are in lower case, and capitals make another name',
+    help: `write \`${name}\``,
+    fix: [{ span: at, text: name }],
+  });
 
 /** `a`, `b` or `c`, in backticks. */
 export const anyOf = (words: readonly string[]): string => {

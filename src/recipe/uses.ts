@@ -12,6 +12,7 @@ import { circlePath, placesShown } from './circle.js';
 import { cycle, outsideRoot, unknownName, wrongKind } from './problems.js';
 import type { Input, Reader } from './reader.js';
 import { allWithin } from './slips.js';
+import { unitMeant } from './unit-slips.js';
 
 /** A file that takes part: given to the command, or used by one that is. */
 export interface RecipeFile {
@@ -139,11 +140,13 @@ function unitsOf(
 }
 
 function unknownUnits(at: Span, word: string): Diagnostic {
-  const meant = /^inch/i.test(word) ? 'in' : nearest(word, ['mm', 'cm', 'in'])[0];
+  const sure = unitMeant(word);
+  const meant = sure && isUnits(sure) ? sure : nearest(word, ['mm', 'cm', 'in'])[0];
   return report(unknownName, {
     message: `\`units\` is \`mm\`, \`cm\` or \`in\`, not \`${word}\``,
     at,
     help: meant ? `write \`units ${meant}\`` : 'write `units mm`, `units cm` or `units in`',
+    ...(meant && meant === sure ? { fix: [{ span: at, text: meant }] } : {}),
   });
 }
 

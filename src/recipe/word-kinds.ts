@@ -1,15 +1,26 @@
 import { report } from '../diagnostics/problem.js';
 import type { ItemNode, WordNode } from '../syntax/ast.js';
 import { nearest } from '../text/nearest.js';
-import { type Kind, notAString, one, upTo } from './kind.js';
+import { type Span, spanText, through } from '../text/span.js';
+import { type Kind, notAWord, one, upTo } from './kind.js';
 import { A_KIND, type BlockDeclaration } from './names.js';
 import type { Place } from './place.js';
 import { repeated, unknownName, wrongKind } from './problems.js';
-import { quote } from './quote.js';
+import { quote, quoteText } from './quote.js';
 import type { CornerTreatment } from './recipe.js';
 import { anyOf, undeclared } from './unknown-word.js';
 
-export const text: Kind<string> = one('a string', stringOf);
+/** A title with a comma in it, left without quotes, is one string. */
+export const text: Kind<string> = {
+  wants: 'a string',
+  read: (items, place) => {
+    const [first] = items;
+    const last = items.at(-1);
+    if (!first || !last) return null;
+    if (items.every(({ kind }) => kind !== 'string')) return unquoted(through(first.span, last.span), place);
+    return upTo(1, items, 'one string', place) ? stringOf(first, place) : null;
+  },
+};
 
 export const texts: Kind<readonly string[]> = {
   wants: 'strings with commas between them',
@@ -77,12 +88,17 @@ const allOf = <T>(read: readonly (T | null)[]): readonly T[] | null =>
   read.every((each) => each !== null) ? read : null;
 
 function stringOf(item: ItemNode, place: Place): string | null {
-  if (item.kind === 'string') return item.value;
+  return item.kind === 'string' ? item.value : unquoted(item.span, place);
+}
+
+function unquoted(at: Span, place: Place): null {
+  const text = `"${spanText(at).replaceAll(/["\\]/g, '\\$&').replaceAll(/\s+/g, ' ')}"`;
   place.context.tell(
     report(wrongKind, {
-      message: `${place.what} wants a string, and ${quote(item.span)} stands without quotes`,
-      at: item.span,
-      help: `write \`"${quote(item.span).slice(1, -1)}"\``,
+      message: `${place.what} wants a string, and ${quote(at)} stands without quotes`,
+      at,
+      help: `write ${quoteText(text)}`,
+      fix: [{ span: at, text }],
     }),
   );
   return null;
@@ -90,7 +106,7 @@ function stringOf(item: ItemNode, place: Place): string | null {
 
 function wordOf(item: ItemNode, wants: string, place: Place): WordNode | null {
   if (item.kind === 'word') return item;
-  if (item.kind === 'string') return notAString(item.span, wants, place);
+  if (item.kind === 'string') return notAWord(item, wants, place);
   place.context.tell(
     report(wrongKind, {
       message: `${place.what} wants ${wants}, and ${quote(item.span)} is not one word`,
@@ -110,11 +126,14 @@ function choose<Word extends string>(item: ItemNode, offered: readonly Word[], p
   const found = offered.find((each) => each === word.text);
   if (found !== undefined) return found;
   const [near] = nearest(word.text, offered);
+  const sure = offered.find((each) => each === word.text.toLowerCase());
   place.context.tell(
     report(unknownName, {
       message: `${place.what} is ${anyOf(offered)}, not ${quote(word.span)}`,
       at: word.span,
-      help: near ? `did you mean \`${near}\`?` : `write ${anyOf(offered)}`,
+      ...(sure
+        ? { help: `write \`${sure}\``, fix: [{ span: word.span, text: sure }] }
+        : { help: near ? `did you mean \`${near}\`?` : `write ${anyOf(offered)}` }),
     }),
   );
   return null;

@@ -18,6 +18,14 @@ export const sizeNames = (): Iterable<string> => [...NAMED.values()].map(({ name
 export const usNamesake = (name: string): NamedSize | undefined =>
   ISO_A.test(name) ? NAMED.get(`us-${name.toLowerCase()}`) : undefined;
 
+/**
+ * The size that a slip of spelling surely meant: a hyphen more, less, or a space instead (`A-6`, `us a2`), a maker of
+ * standards where none is wanted (`us-letter`, `iso-c6`, `din A4`).
+ */
+export const sizeSpelt = (name: string): string | undefined => SPELT.get(squeezed(name));
+
+const squeezed = (name: string): string => name.toLowerCase().replaceAll(/[ -]/g, '');
+
 const ISO_A = /^a\d+$/i;
 
 const rows: readonly SizeRow[] = [
@@ -32,3 +40,9 @@ const rows: readonly SizeRow[] = [
 const NAMED: ReadonlyMap<string, NamedSize> = new Map(
   rows.map(([name, short, long]) => [name.toLowerCase(), { name, short, long }]),
 );
+
+const SPELT: ReadonlyMap<string, string> = new Map([
+  ...ISO_SIZES.flatMap(([name]) => ['iso', 'din'].map((by) => [squeezed(by + name), name] as const)),
+  ...US_SHEETS.map(([name]) => [squeezed(`us${name}`), name] as const),
+  ...rows.map(([name]) => [squeezed(name), name] as const),
+]);
