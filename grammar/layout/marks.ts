@@ -1,6 +1,6 @@
 import type { TokenType } from 'chevrotain';
 import { absent, endOf, is, readAs, spanOf, type Token } from '../token.js';
-import { CloseBrace, Colon, Eol, Equals, Minus, Semicolon, Word } from '../tokens.js';
+import { CloseBrace, Colon, Eol, Equals, Expect, Minus, Semicolon, Word } from '../tokens.js';
 import { beginsValue, peek, say, spanOfAll, type Work } from './work.js';
 
 /** `NAME = …` written with another mark, or with nothing. */
@@ -40,6 +40,7 @@ export function mendMark(work: Work, name: Token, type: TokenType, mark: string)
   const last = there.at(-1) ?? name;
   const end = endOf(last);
   const at = first === undefined ? spanOf(source, name) : spanOf(source, first, last);
+  const lead = is(work.tokens.at(-1), Expect) || is(work.tokens.at(-2), Expect) ? 'expect ' : '';
   const spaced = span === null || span.start > end ? joined : `${joined} `;
   say(work, {
     message:
@@ -47,7 +48,7 @@ export function mendMark(work: Work, name: Token, type: TokenType, mark: string)
         ? `\`${name.image}\` has no \`${mark}\` before its value`
         : `\`${name.image}\` takes \`${mark}\` before its value, not \`${source.text.slice(at.start, at.end)}\``,
     at,
-    help: `write \`${name.image}${joined} ${span === null ? 'VALUE' : source.text.slice(span.start, span.end)}\``,
+    help: `write \`${lead}${name.image}${joined} ${span === null ? 'VALUE' : source.text.slice(span.start, span.end)}\``,
     fix: [{ span: { source, start: endOf(name), end }, text: spaced }],
   });
   if (first === undefined) return absent(type, endOf(name));

@@ -3,7 +3,7 @@ import type { Edit } from '../../src/text/edit.js';
 import { lineText, position } from '../../src/text/source.js';
 import { shown } from '../slip.js';
 import { endOf, is, spanOf } from '../token.js';
-import { Colon, FirstOfPhrase, NumberToken, Text, Unclosed, Word } from '../tokens.js';
+import { Colon, FirstOfPhrase, NumberToken, Stray, Text, Unclosed, Word } from '../tokens.js';
 import type { Stop } from './stop.js';
 
 /** `title: "The 5" card"`, `title: "The "old" card"` */
@@ -82,11 +82,12 @@ export function quotedWord({ source, token, before }: Stop): Report | null {
   };
 }
 
-/** `note: From the same blank.` */
-export function unquotedText({ source, line }: Stop): Report | null {
+/** `note: From the same blank.`, `title: The year's tides` */
+export function unquotedText({ source, line, token }: Stop): Report | null {
   if (!is(line[0], Word) || !is(line[1], Colon)) return null;
   const [first, second, third] = line.slice(2);
-  const words = is(first, FirstOfPhrase) && is(second, Word) && is(third, Word);
+  const apostrophe = is(token, Stray) && token.image === "'" && is(first, Word, FirstOfPhrase);
+  const words = apostrophe || (is(first, FirstOfPhrase) && is(second, Word) && is(third, Word));
   const last = line.at(-2);
   if (!words || first === undefined || last === undefined) return null;
   const at = spanOf(source, first, last);
