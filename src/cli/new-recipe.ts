@@ -13,6 +13,8 @@ const FIGURES: Readonly<Record<NewUnits, Readonly<Record<'card' | 'bulk' | 'shee
 export function newRecipe(name: string, units: NewUnits): string {
   const { card, bulk, sheet, most } = FIGURES[units];
   return `# One envelope. All that is not stated here follows from the card.
+
+# What a bare number means: mm, cm or in.
 units ${units}
 
 # The sheet that it is cut from. With the weight, the cut sheet tells the envelope's mass.

@@ -42,7 +42,7 @@ test.each([
     '\u001b[2J',
     '`\\u{1b}[2J` is no name; names are lower case words with hyphens between; it could be `card-2j`',
   ],
-  ['a', 'a.plica cannot be written: a file is in its place'],
+  ['a', 'a.plica is there already, and stays as it is'],
 ])('new %j is refused, and nothing is written', async (name, said) => {
   const { code, out, err, files } = await plica(`new ${name}`, { files: { 'a.plica': SOUND } });
   expect({ code, out, err }).toEqual({ code: 2, out: '', err: `plica: ${said}\n` });

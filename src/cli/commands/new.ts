@@ -29,9 +29,10 @@ that are there already. A file that is there is never written over.`,
     const [written = ''] = given.operands;
     const path = written.replace(/\.plica$/, '');
     const [folder, name] = [dirname(path), basename(path)];
-    const wrong = wrongName(folder, name) ?? wrongFolder(folder, host) ?? (await taken(folder, name, host));
-    if (wrong !== null) return refuse(wrong, host);
     const file = join(folder, `${name}.plica`);
+    const wrong =
+      wrongName(folder, name) ?? wrongPlace(folder, file, host) ?? (await taken(folder, name, host));
+    if (wrong !== null) return refuse(wrong, host);
     const units = (given.value('units') ?? 'mm') as NewUnits;
     const result = host.create(file, new TextEncoder().encode(newRecipe(name, units)));
     const place = visible(shown(file));
@@ -66,8 +67,14 @@ function wrongName(folder: string, name: string): string | null {
   return `\`${visible(name)}\` ${why}; it could be \`${visible(shown(join(folder, better)))}\``;
 }
 
-const wrongFolder = (folder: string, host: Host): string | null =>
-  host.kind(folder) === 'folder' ? null : `there is no folder \`${visible(shown(folder))}\`; make it first`;
+function wrongPlace(folder: string, file: string, host: Host): string | null {
+  if (host.kind(folder) !== 'folder') {
+    return `there is no folder \`${visible(shown(folder))}\`; make it first`;
+  }
+  return host.kind(file) === 'missing'
+    ? null
+    : `${visible(shown(file))} is there already, and stays as it is`;
+}
 
 /** Where the folder has an envelope of that name already, in a sentence; null: it has none. */
 async function taken(folder: string, name: string, host: Host): Promise<string | null> {
