@@ -17,7 +17,7 @@ test('parsing never throws, for any text and for any good recipe with a piece cu
     fc.property(texts, (text) => {
       expect(read(text).file.kind).toBe('file');
     }),
-    { ...seed, numRuns: 3000 },
+    { ...seed, numRuns: 1000 },
   );
 });
 
@@ -35,7 +35,7 @@ test('spans lie in the text, and a child within its parent', () => {
         expect(spans.filter((span) => !within(span, file.span))).toEqual([]);
       }
     }),
-    { ...seed, numRuns: 3000 },
+    { ...seed, numRuns: 1000 },
   );
 });
 
