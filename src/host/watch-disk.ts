@@ -25,6 +25,12 @@ interface Followed {
 export function watchDisk(cwd: string, passOver: string | null): Watch {
   const followed = new Map<string, Followed>();
   const ring = bell(STILL);
+  // Set where the system refuses to tell of changes (it watches only so many folders): then every beat may bring some.
+  let blind = false;
+  const goBlind = (): void => {
+    blind = true;
+    ring.ring();
+  };
   const avoid = passOver === null ? null : behindLinks(resolve(cwd, passOver));
 
   const look = async (each: Followed): Promise<void> => {
@@ -34,14 +40,17 @@ export function watchDisk(cwd: string, passOver: string | null): Watch {
     const before = each.watcher;
     each.watcher = null;
     await before?.close();
-    if (identity !== null) each.watcher = await watcherOf(each, avoid, ring.ring);
+    if (identity !== null) each.watcher = await watcherOf(each, avoid, ring.ring, goBlind);
     ring.ring();
   };
 
   let looking: Promise<unknown> = Promise.resolve();
   const lookAtAll = (): Promise<unknown> =>
     (looking = looking.then(() => Promise.all([...followed.values()].map(look))));
-  const heart = setInterval(lookAtAll, HEARTBEAT);
+  const heart = setInterval(() => {
+    void lookAtAll();
+    if (blind) ring.ring();
+  }, HEARTBEAT);
 
   const stop = async (): Promise<void> => {
     clearInterval(heart);
@@ -88,6 +97,7 @@ async function watcherOf(
   { folder, deep }: Followed,
   avoid: string | null,
   ring: () => void,
+  goBlind: () => void,
 ): Promise<FSWatcher> {
   const { watch } = await import('chokidar');
   const watcher = watch(folder, {
@@ -98,7 +108,7 @@ async function watcherOf(
     ...(deep ? {} : { depth: 0 }),
   });
   watcher.on('all', ring);
-  watcher.on('error', ring);
+  watcher.on('error', goBlind);
   await new Promise<void>((ready) => watcher.once('ready', ready));
   return watcher;
 }
