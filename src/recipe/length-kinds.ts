@@ -3,6 +3,7 @@ import type { Dimension } from '../measure/quantity.js';
 import { exactLength } from '../measure/ruler.js';
 import { NEARLY } from '../measure/slack.js';
 import type { ItemNode, SizeNode } from '../syntax/ast.js';
+import type { Edit } from '../text/edit.js';
 import { type Span, spanText } from '../text/span.js';
 import { dimensionOf, evaluate } from './evaluate.js';
 import { type Kind, notAMeasure, one, upTo } from './kind.js';
@@ -117,10 +118,25 @@ function sizeOf(item: ItemNode, place: Place): Size | null {
     report(wrongKind, {
       message: `${place.what} wants a size, and ${quote(item.span)} is one number`,
       at: item.span,
-      help: `write two sides with \`x\` between them, such as \`${spanOfOne(item)} x ${spanOfOne(item)}\`, or a size by name`,
+      ...sidesMeant(item),
     }),
   );
   return null;
+}
+
+/** `5 * 7` is what a multiplication sign between two sides was typed as. */
+function sidesMeant(item: ItemNode): { readonly help: string; readonly fix?: readonly Edit[] } {
+  const [left, right] = item.kind === 'binary' && item.operator === '*' ? [item.left, item.right] : [];
+  if (left?.kind !== 'number' || right?.kind !== 'number') {
+    return {
+      help: `write two sides with \`x\` between them, such as \`${spanOfOne(item)} x ${spanOfOne(item)}\`, or a size by name`,
+    };
+  }
+  const between = { ...item.span, start: left.span.end, end: right.span.start };
+  return {
+    help: `write ${quoteText(`${spanText(left.span)} x ${spanText(right.span)}`)}`,
+    fix: [{ span: between, text: ' x ' }],
+  };
 }
 
 const spanOfOne = (item: ItemNode): string => quote(item.span).slice(1, -1);

@@ -30,6 +30,14 @@ const otherKind = (node: WordNode, { kind, node: declared }: Declaration): Diagn
 function unknown(node: WordNode, { context, file }: Place): Diagnostic {
   const { span, text } = node;
   const name = quote(span);
+  if (text === 'default') {
+    return report(unknownName, {
+      message: '`default` stands alone after its colon',
+      at: span,
+      why: 'it leaves a property to what follows from the rest, and that is no number to reckon with',
+      help: 'write a value, or `default` and nothing else',
+    });
+  }
   const meant = sizeMeant(text, (word) => context.names.find(word, file)?.kind === 'let');
   if (meant) return otherSize(span, meant);
   if (context.isProperty(text)) {
@@ -104,10 +112,12 @@ export const anyOf = (words: readonly string[]): string => {
   return [quoted.slice(0, -1).join(', '), ...quoted.slice(-1)].filter((part) => part !== '').join(' or ');
 };
 
-const declare = ([kind]: readonly Declaration['kind'][], name: string): string =>
-  kind === 'let'
-    ? `declare it: \`let ${name} = …\`, or \`use\` the file that does`
-    : `declare it: \`${kind} ${name} { … }\`, or \`use\` the file that does`;
+/** Declared names are lower case, whatever the word that was to name one. */
+const declare = ([kind]: readonly Declaration['kind'][], word: string): string => {
+  const name = word.toLowerCase();
+  const declaration = kind === 'let' ? `let ${name} = …` : `${kind} ${name} { … }`;
+  return `declare it: \`${declaration}\`, or \`use\` the file that does`;
+};
 
 /** The path from one file's folder to another file, as `use` writes it. */
 function pathBetween(from: string, to: string): string {

@@ -10,21 +10,20 @@ import { quote, quoteText } from './quote.js';
 import type { CornerTreatment } from './recipe.js';
 import { anyOf, undeclared } from './unknown-word.js';
 
-/** A title with a comma in it, left without quotes, is one string. */
 export const text: Kind<string> = {
   wants: 'a string',
   read: (items, place) => {
     const [first] = items;
-    const last = items.at(-1);
-    if (!first || !last) return null;
-    if (items.every(({ kind }) => kind !== 'string')) return unquoted(through(first.span, last.span), place);
+    if (first === undefined) return null;
+    if (noneQuoted(items)) return unquotedAll(items, place);
     return upTo(1, items, 'one string', place) ? stringOf(first, place) : null;
   },
 };
 
 export const texts: Kind<readonly string[]> = {
   wants: 'strings with commas between them',
-  read: (items, place) => allOf(items.map((item) => stringOf(item, place))),
+  read: (items, place) =>
+    noneQuoted(items) ? unquotedAll(items, place) : allOf(items.map((item) => stringOf(item, place))),
 };
 
 export const words: Kind<readonly string[]> = {
@@ -86,6 +85,15 @@ export const paperName: Kind<BlockDeclaration> = one('the name of a paper', (ite
 
 const allOf = <T>(read: readonly (T | null)[]): readonly T[] | null =>
   read.every((each) => each !== null) ? read : null;
+
+const noneQuoted = (items: readonly ItemNode[]): boolean => items.every(({ kind }) => kind !== 'string');
+
+/** A sentence with commas in it, left without quotes, is one string. */
+function unquotedAll(items: readonly ItemNode[], place: Place): null {
+  const [first] = items;
+  const last = items.at(-1);
+  return first && last ? unquoted(through(first.span, last.span), place) : null;
+}
 
 function stringOf(item: ItemNode, place: Place): string | null {
   return item.kind === 'string' ? item.value : unquoted(item.span, place);
