@@ -51,6 +51,8 @@ export interface Fonts {
 /** A standard stream. Writing to one that nobody reads any more is no error. */
 export interface Outlet {
   readonly write: (text: string) => void;
+  /** False once it is known that nobody reads it any more. */
+  readonly isRead: () => boolean;
   readonly isTerminal: () => boolean;
   /** Width of the terminal in characters; null: unknown, or no terminal. */
   readonly columns: () => number | null;

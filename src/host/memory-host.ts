@@ -118,6 +118,7 @@ const outlet = (
   write: (text) => {
     said[stream] += text;
   },
+  isRead: () => true,
   isTerminal: () => terminal !== null,
   columns: () => terminal?.columns ?? null,
 });

@@ -3,12 +3,13 @@ import type { Outlet } from './host.js';
 
 /** A standard stream, written at once: what is said is out before the process ends, and in order with the other one. */
 export function outlet(descriptor: 1 | 2): Outlet {
-  let open = true;
+  let isRead = true;
   const isTerminal = (): boolean => fstatSync(descriptor).isCharacterDevice() && stream(descriptor).isTTY;
   return {
     write: (text) => {
-      open = open && writeAll(descriptor, Buffer.from(text));
+      isRead = isRead && writeAll(descriptor, Buffer.from(text));
     },
+    isRead: () => isRead,
     isTerminal,
     columns: () => (isTerminal() ? stream(descriptor).columns : null),
   };

@@ -170,6 +170,7 @@ test.runIf(process.platform !== 'win32')(
       write: (text: string) => {
         said[stream] += text;
       },
+      isRead: () => true,
       isTerminal: () => false,
       columns: () => null,
     });

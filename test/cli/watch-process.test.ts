@@ -12,6 +12,8 @@ interface Watching {
   /** Waits until this has been said, after what was waited for before. */
   readonly said: (text: string) => Promise<void>;
   readonly end: (signal: NodeJS.Signals) => Promise<number | null>;
+  /** Reads no more; its exit code, whenever it ends. */
+  readonly leave: () => Promise<number | null>;
 }
 
 async function watching(folder: string, args: readonly string[] = []): Promise<Watching> {
@@ -36,6 +38,10 @@ async function watching(folder: string, args: readonly string[] = []): Promise<W
     said,
     end: (signal) => {
       child.kill(signal);
+      return ended;
+    },
+    leave: () => {
+      child.stdout?.destroy();
       return ended;
     },
   };
@@ -101,4 +107,12 @@ test('one file alone, with one that it uses elsewhere; what is built starts no n
   await said('papers/house.plica is gone\nerror[unknown-name]');
   expect(await end('SIGINT')).toBe(0);
   expect(readdirSync(join(folder, 'out'))).toEqual(['ebb.cut-sheet.pdf', 'ebb.template.pdf']);
+});
+
+test('when nobody reads it any more, the next save ends it', { timeout: PATIENCE }, async () => {
+  const folder = scratch({ 'a.plica': SOUND });
+  const { leave } = await watching(folder);
+  const ended = leave();
+  writeFileSync(join(folder, 'a.plica'), `${SOUND}# later\n`);
+  expect(await ended).toBe(0);
 });

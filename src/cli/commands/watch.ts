@@ -67,7 +67,7 @@ async function keepLooking(
       await tell(before, now, order, host, palette);
       await lookOut.follow([...now.files.keys()]);
       before = now;
-    } while (await lookOut.changed());
+    } while (host.out.isRead() && (await lookOut.changed()));
   } finally {
     await lookOut.stop();
   }
