@@ -1,6 +1,8 @@
-import { applyEdits, type Edit, touch } from '../text/edit.js';
+import { applyEdits, bySource, type Edit } from '../text/edit.js';
 import { type Source, source } from '../text/source.js';
+import type { Span } from '../text/span.js';
 import type { Diagnostic } from './diagnostic.js';
+import { isAnyStill } from './still-found.js';
 
 /** What is found in some texts, and in what they use. */
 export type Look = (sources: readonly Source[]) => readonly Diagnostic[];
@@ -26,7 +28,7 @@ export function applyFixes(given: readonly Source[], look: Look): Mended {
   let looks = 1;
   const attempt: Attempt = (sources, edits) => {
     if (looks++ >= MOST_LOOKS) return null;
-    const edited = sources.map((each) => withEdits(each, edits));
+    const edited = withEdits(sources, edits);
     return { sources: edited, found: look(edited) };
   };
   for (;;) {
@@ -54,15 +56,21 @@ interface Taken {
 
 /** Findings that carry edits of the texts, each apart from those before it. */
 function candidates({ sources, found }: State): readonly Diagnostic[] {
-  const earlier: Edit[] = [];
+  const taken = new Map(sources.map((source) => [source, new Set<number>()]));
+  const isFree = ({ span }: Edit): boolean => {
+    const own = taken.get(span.source);
+    return own !== undefined && !offsetsOf(span).some((offset) => own.has(offset));
+  };
   return found.filter(({ fix }) => {
-    const free = (edit: Edit): boolean =>
-      sources.includes(edit.span.source) && !earlier.some((other) => touch(edit, other));
-    if (fix === null || !fix.every(free)) return false;
-    earlier.push(...fix);
+    if (fix === null || !fix.every(isFree)) return false;
+    for (const { span } of fix) for (const offset of offsetsOf(span)) taken.get(span.source)?.add(offset);
     return true;
   });
 }
+
+/** The places between characters from a span's start to its end: edits touch if they share one. */
+const offsetsOf = ({ start, end }: Span): readonly number[] =>
+  Array.from({ length: end - start + 1 }, (_, index) => start + index);
 
 /** Takes a group of findings with those taken already; where they do not serve together, each half of it by itself. */
 function serving(group: readonly Diagnostic[], before: State, so: Taken, attempt: Attempt): Taken {
@@ -79,9 +87,12 @@ function serving(group: readonly Diagnostic[], before: State, so: Taken, attempt
   return serving(group.slice(middle), before, first, attempt);
 }
 
-function withEdits(given: Source, edits: readonly Edit[]): Source {
-  const own = edits.filter(({ span }) => span.source === given);
-  return own.length === 0 ? given : source(given.name, applyEdits(given.text, own));
+function withEdits(sources: readonly Source[], edits: readonly Edit[]): readonly Source[] {
+  const groups = bySource(edits);
+  return sources.map((given) => {
+    const own = groups.get(given);
+    return own === undefined ? given : source(given.name, applyEdits(given.text, own));
+  });
 }
 
 /** More errors, or as many and more warnings. */
@@ -92,42 +103,3 @@ function isWorse(after: readonly Diagnostic[], before: readonly Diagnostic[]): b
 
 const count = (found: readonly Diagnostic[], wanted: Diagnostic['severity']): number =>
   found.filter(({ severity }) => severity === wanted).length;
-
-/** Whether one of some findings is there after edits too: the same is said, of where it stood. */
-function isAnyStill(
-  before: readonly Diagnostic[],
-  after: readonly Diagnostic[],
-  edits: readonly Edit[],
-): boolean {
-  const starts = new Map<string, number[]>();
-  for (const finding of after) {
-    const alike = starts.get(said(finding));
-    if (alike) alike.push(finding.primary.span.start);
-    else starts.set(said(finding), [finding.primary.span.start]);
-  }
-  return before.some((finding) => {
-    const alike = starts.get(said(finding));
-    if (alike === undefined) return false;
-    const { start, end } = moved({ span: finding.primary.span, text: '' }, edits);
-    return alike.some((at) => at >= start && at < Math.max(end, start + 1));
-  });
-}
-
-/** What a finding says, and of which file. */
-const said = ({ problem, message, primary }: Diagnostic): string =>
-  JSON.stringify([problem.name, primary.span.source.name, message]);
-
-/** The stretch, after edits, of a place and of the edits that touch it. */
-function moved(place: Edit, edits: readonly Edit[]): { readonly start: number; readonly end: number } {
-  const inIt = edits.filter((edit) => touch(edit, place));
-  const start = Math.min(place.span.start, ...inIt.map(({ span }) => span.start));
-  const end = Math.max(place.span.end, ...inIt.map(({ span }) => span.end));
-  const above = edits.filter(
-    (edit) => edit.span.source === place.span.source && edit.span.end <= start && !inIt.includes(edit),
-  );
-  return { start: start + growth(above), end: end + growth(above) + growth(inIt) };
-}
-
-/** By how much edits make a text longer. */
-const growth = (edits: readonly Edit[]): number =>
-  edits.reduce((sum, { span, text }) => sum + text.length - (span.end - span.start), 0);

@@ -1,3 +1,4 @@
+import { firstIndex } from '../text/first-index.js';
 import type { Span } from '../text/span.js';
 
 export const within = (inner: Span, outer: Span): boolean =>
@@ -32,13 +33,5 @@ const onOneLine = (before: Span, after: Span): boolean =>
   after.start - before.end < 100 && !/[\r\n]/.test(before.source.text.slice(before.end, after.end));
 
 /** The index of the first span that starts at an offset or after it. */
-function firstFrom(spans: readonly Span[], start: number): number {
-  let low = 0;
-  let high = spans.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if ((spans[middle] as Span).start < start) low = middle + 1;
-    else high = middle;
-  }
-  return low;
-}
+const firstFrom = (spans: readonly Span[], start: number): number =>
+  firstIndex(spans.length, (index) => (spans[index] as Span).start >= start);

@@ -1,4 +1,4 @@
-import { lineEnd } from './source.js';
+import { lineEnd, type Source } from './source.js';
 import type { Span } from './span.js';
 
 /** Replaces what `span` covers by `text` (an empty span inserts). */
@@ -9,11 +9,28 @@ export interface Edit {
 
 /** Applies edits that do not overlap to the text of their one source. */
 export function applyEdits(text: string, edits: readonly Edit[]): string {
-  let result = text;
-  for (const { span, text: replacement } of [...edits].sort((a, b) => b.span.start - a.span.start)) {
-    result = result.slice(0, span.start) + replacement + result.slice(span.end);
+  const parts: string[] = [];
+  let done = 0;
+  for (const { span, text: instead } of inTextOrder(edits)) {
+    parts.push(text.slice(done, span.start), instead);
+    done = span.end;
   }
-  return result;
+  return parts.join('') + text.slice(done);
+}
+
+/** Edits of one source as they follow each other in its text; what is put in at a place comes before what stands there. */
+export const inTextOrder = (edits: readonly Edit[]): readonly Edit[] =>
+  edits.toSorted(({ span: a }, { span: b }) => a.start - b.start || a.end - b.end);
+
+/** Edits, source by source. */
+export function bySource(edits: readonly Edit[]): ReadonlyMap<Source, readonly Edit[]> {
+  const groups = new Map<Source, Edit[]>();
+  for (const edit of edits) {
+    const group = groups.get(edit.span.source);
+    if (group) group.push(edit);
+    else groups.set(edit.span.source, [edit]);
+  }
+  return groups;
 }
 
 /** The edit with its line ends written as those of the text that it goes into. */
@@ -21,7 +38,3 @@ export const inItsLineEnds = ({ span, text }: Edit): Edit => ({
   span,
   text: text.includes('\n') ? text.replace(/\r?\n/g, lineEnd(span.source)) : text,
 });
-
-/** Whether two edits share a place, or leave none between them: which of them comes first might then matter. */
-export const touch = ({ span: one }: Edit, { span: other }: Edit): boolean =>
-  one.source === other.source && one.start <= other.end && other.start <= one.end;

@@ -4,6 +4,8 @@
  * Refuses to know: what any text means, and where it was read from.
  */
 
+import { firstIndex } from './first-index.js';
+
 /** A named text; `name` is the path as messages show it (`<stdin>` for standard input). */
 export interface Source {
   readonly name: string;
@@ -31,14 +33,8 @@ export function source(name: string, text: string): Source {
 /** The line and column of an offset (clamped to the text). */
 export function position({ text, lineStarts }: Source, offset: number): Position {
   const at = Math.max(0, Math.min(offset, text.length));
-  let low = 0;
-  let high = lineStarts.length - 1;
-  while (low < high) {
-    const middle = (low + high + 1) >> 1;
-    if ((lineStarts[middle] ?? 0) <= at) low = middle;
-    else high = middle - 1;
-  }
-  return { line: low + 1, column: codePoints(text, lineStarts[low] ?? 0, at) + 1 };
+  const line = firstIndex(lineStarts.length, (index) => (lineStarts[index] ?? 0) > at);
+  return { line, column: codePoints(text, lineStarts[line - 1] ?? 0, at) + 1 };
 }
 
 function codePoints(text: string, start: number, end: number): number {

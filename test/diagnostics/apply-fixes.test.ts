@@ -94,3 +94,12 @@ test.each([
   const { fix } = finding({ at, fix: [{ span: at, text: 'x\ny\r\n' }] });
   expect(applyEdits(text, fix ?? [])).toBe(`x${end}y${end}${text}`);
 });
+
+test('a finding that only moved is told from one of its kind that was not mended', () => {
+  const given = source('one', 'tide tide ebb tide');
+  // Each edit moves what comes after it; the one about `ebb` is written as it was, and so mends nothing.
+  const look = both(wherever(/tide/g, 'low water'), wherever(/ebb/g, 'ebb'));
+  const { sources, fixed } = applyFixes([given], look);
+  expect(texts(sources)).toEqual(['low water low water ebb low water']);
+  expect(messages(fixed)).toEqual(Array(3).fill('no tide'));
+});

@@ -35,3 +35,13 @@ test('edits apply to the text as it was, in whatever order they are given', () =
   ];
   expect(applyEdits(given.text, edits)).toBe('card: A6 # folded');
 });
+
+test.each([[[0, 1]], [[1, 0]]])('what is put in at a place comes before what stands there: %j', (order) => {
+  const given = source('a.plica', 'blank > 220');
+  const edits = [
+    { span: { source: given, start: 0, end: 0 }, text: 'expect ' },
+    { span: { source: given, start: 0, end: 5 }, text: 'face-width' },
+  ];
+  const ordered = order.flatMap((index) => edits[index] ?? []);
+  expect(applyEdits(given.text, ordered)).toBe('expect face-width > 220');
+});
