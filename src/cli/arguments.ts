@@ -79,14 +79,14 @@ function unknownOption(
   const near = nearest(
     word,
     options.map((option) => option.name),
-  )[0];
+  ).slice(0, 1);
   const hint =
     takers.length > 0
       ? `; ${listed(
           takers.map((each) => each.name),
           'and',
         )} ${takers.length > 1 ? 'have' : 'has'}`
-      : didYouMean(near === undefined ? [] : [`--${near}`]);
+      : didYouMean(near.map((option) => `--${option}`));
   return { wrong: `\`${name}\` has no option \`${visible(written)}\`${hint}` };
 }
 
@@ -102,9 +102,8 @@ function wrongValue(
     return `\`--${name}\` wants a value: ${example}, but \`${visible(value)}\` follows`;
   }
   if (choices === undefined || choices.includes(value)) return null;
-  const near = nearest(value, choices)[0];
-  const hint = near === undefined ? '' : `; did you mean \`${near}\`?`;
-  return `\`--${name}\` is ${listed(choices)}, not \`${visible(value)}\`${hint}`;
+  const near = nearest(value, choices).slice(0, 1);
+  return `\`--${name}\` is ${listed(choices)}, not \`${visible(value)}\`${didYouMean(near)}`;
 }
 
 /** `a`, `b` or `c` */

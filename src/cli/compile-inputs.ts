@@ -5,9 +5,8 @@ import { type PlacedFile, reader } from '../host/reader.js';
 import { nearest } from '../text/nearest.js';
 import { visible } from '../text/visible.js';
 import type { Arguments } from './arguments.js';
-import { complain, type ExitCode } from './command.js';
+import { complain, type ExitCode, type Option } from './command.js';
 import { type Inputs, readInputs } from './inputs.js';
-import type { Option } from './command.js';
 import { didYouMean } from './words.js';
 
 /** What the files given to a command come to. */

@@ -16,7 +16,7 @@ export interface Inputs {
   readonly files: readonly PlacedFile[];
   /** Findings about files that are too long to be read. */
   readonly limits: readonly Diagnostic[];
-  /** Sentences that each name a path. */
+  /** Sentences that each name a path; each is there once, however many ways lead to it. */
   readonly troubles: readonly string[];
 }
 
@@ -24,21 +24,21 @@ export interface Inputs {
 export async function readInputs(host: Host, paths: readonly string[]): Promise<Inputs> {
   const files = new Map<string, PlacedFile>();
   const limits = new Map<string, Diagnostic>();
-  const troubles: string[] = [];
+  const troubles = new Set<string>();
   for (const path of paths.length === 0 ? ['.'] : paths) {
     const { places, troubles: met } = path === INPUT ? FROM_INPUT : placesOf(host, path);
-    troubles.push(...met);
+    for (const each of met) troubles.add(each);
     for (const place of places) {
       const id = realPlace(host, place);
       if (files.has(id) || limits.has(id)) continue;
       const read = place === INPUT_PLACE ? await readInputText(host) : readText(host, place);
-      if (read.kind === 'unreadable') troubles.push(trouble(place, read.reason));
+      if (read.kind === 'unreadable') troubles.add(trouble(place, read.reason));
       else if (read.kind === 'too-large')
         limits.set(id, tooLong(source(nameOf(place), ''), read.bytes, 'bytes'));
       else files.set(id, placed(host, path, place, id, read));
     }
   }
-  return { files: [...files.values()], limits: [...limits.values()], troubles };
+  return { files: [...files.values()], limits: [...limits.values()], troubles: [...troubles] };
 }
 
 /** How standard input is given as a path. */

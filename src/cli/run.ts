@@ -6,6 +6,7 @@ import { readArguments } from './arguments.js';
 import { complain, type ExitCode } from './command.js';
 import { COMMANDS } from './commands/index.js';
 import { commandUsage, usage } from './usage.js';
+import { didYouMean } from './words.js';
 
 /** Runs plica with the arguments that follow its own name. */
 export async function run(argv: readonly string[], host: Host): Promise<ExitCode> {
@@ -40,7 +41,6 @@ function unknownCommand(written: string): string {
   const near = nearest(
     written,
     COMMANDS.map(({ name }) => name),
-  )[0];
-  const hint = near === undefined ? '' : `; did you mean \`${near}\`?`;
-  return `there is no command \`${visible(written)}\`${hint}`;
+  ).slice(0, 1);
+  return `there is no command \`${visible(written)}\`${didYouMean(near)}`;
 }

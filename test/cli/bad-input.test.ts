@@ -61,6 +61,16 @@ test('a path that leads nowhere; the other files are still checked', async () =>
   expect(out).toBe('nothing wrong in 1 envelope of 1 file\n');
 });
 
+test('what cannot be read is said once, though several paths lead there', async () => {
+  const files = { 'drawer/a.plica': Uint8Array.of(0xff), 'b.plica': SOUND };
+  const { code, err } = await plica('check . drawer drawer/a.plica moon moon', { files });
+  expect(code).toBe(2);
+  expect(err.trimEnd().split('\n')).toEqual([
+    'plica: drawer/a.plica: line 1 is not UTF-8; save the file as UTF-8',
+    'plica: moon: there is no such file or folder',
+  ]);
+});
+
 test('a file that is not UTF-8 names the line, and UTF-16 by its name', async () => {
   const latin = Uint8Array.from([...Buffer.from(`${SOUND}# caf`), 0xe9, 0x0a]);
   expect(await plica('check a.plica', { files: { 'a.plica': latin } })).toMatchObject({
