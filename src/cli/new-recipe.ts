@@ -2,6 +2,9 @@
 export const NEW_UNITS = ['mm', 'cm', 'in'] as const;
 export type NewUnits = (typeof NEW_UNITS)[number];
 
+/** What its paper is called, and so its envelope cannot be: they share one set of names. */
+export const NEW_PAPER = 'text';
+
 /** A usual card, filled with a sheet of its own, in each of the units. */
 const FIGURES: Readonly<Record<NewUnits, Readonly<Record<'card' | 'bulk' | 'sheet' | 'most', string>>>> = {
   mm: { card: '148 x 105', bulk: '1', sheet: '420 x 297', most: '220' },
@@ -18,7 +21,7 @@ export function newRecipe(name: string, units: NewUnits): string {
 units ${units}
 
 # The sheet that it is cut from. With the weight, the cut sheet tells the envelope's mass.
-paper text {
+paper ${NEW_PAPER} {
   sheet: ${sheet}
   weight: 120 gsm
 }
@@ -29,7 +32,7 @@ envelope ${name} {
   card: ${card}
   # Thickness of the filled card, with all that is stuck on it.
   bulk: ${bulk}
-  paper: text
+  paper: ${NEW_PAPER}
   # What must stay true, however the recipe changes; take away the # to have it checked.
   # expect blank <= ${most}
 }

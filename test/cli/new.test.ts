@@ -21,6 +21,15 @@ test.each(['mm', 'cm', 'in'])('a new recipe in %s has no finding and is in the l
   expect(text).toContain(`units ${units}\n`);
 });
 
+test.each(['let', 'expect', 'envelope', 'like', 'mm', 'card', 'end', 'b'.repeat(60)])(
+  'a recipe may be named %s, as a word of the language or as long as a word may be',
+  async (name) => {
+    const { files } = await plica(`new ${name}`);
+    const text = new TextDecoder().decode(files.get(`/studio/${name}.plica`));
+    expect(await plica('check --strict', { files: { 'a.plica': text } })).toMatchObject({ code: 0 });
+  },
+);
+
 test('its ending may be typed, and folders that are there', async () => {
   const { files } = await plica('new cards/ebb.plica', { folders: ['cards'] });
   expect([...files.keys()]).toEqual(['/studio/cards/ebb.plica']);
@@ -32,6 +41,14 @@ test.each([
   [
     'tide_card',
     '`tide_card` is no name; names are lower case words with hyphens between; it could be `tide-card`',
+  ],
+  ['A6', '`A6` is the name of a size; it could be `card-a6`'],
+  ['X', '`X` is no name; names are lower case words with hyphens between; it could be `card-x`'],
+  ['_', '`_` is no name; names are lower case words with hyphens between; it could be `card`'],
+  ['text', '`text` is the name of its paper; it could be `card-text`'],
+  [
+    'tide-'.repeat(13) + 'card',
+    `\`${'tide-'.repeat(13)}card\` is too long; a name has at most 60 letters; it could be \`${'tide-'.repeat(11).slice(0, -1)}\``,
   ],
   ['a6', '`a6` is the name of a size; it could be `card-a6`'],
   ['letter', '`letter` is the name of a size; it could be `card-letter`'],

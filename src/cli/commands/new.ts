@@ -3,10 +3,10 @@ import { parse } from '../../../grammar/parser.js';
 import { placeIn } from '../../diagnostics/render-line.js';
 import type { Host } from '../../host/host.js';
 import { shown } from '../../host/reader.js';
-import { sizeNamed } from '../../stock/sizes.js';
 import { visible } from '../../text/visible.js';
 import { type Command, complain, type ExitCode } from '../command.js';
 import { readInputs } from '../inputs.js';
+import { betterName, whyNoName } from '../new-name.js';
 import { NEW_UNITS, type NewUnits, newRecipe } from '../new-recipe.js';
 
 export const newCommand: Command = {
@@ -47,24 +47,11 @@ function refuse(wrong: string, host: Host): ExitCode {
   return 2;
 }
 
-const NAME = /^[a-z][a-z0-9]*(-[a-z0-9]+)*$/;
-
 /** What is wrong with the name of an envelope, and what it could be. */
 function wrongName(folder: string, name: string): string | null {
-  if (NAME.test(name) && !/^x\d*$/.test(name) && sizeNamed(name) === undefined) return null;
-  const words =
-    name
-      .toLowerCase()
-      .match(/[a-z0-9]+/g)
-      ?.join('-') ?? '';
-  const better = NAME.test(words) && words !== name ? words : `card-${words}`.replace(/-$/, '');
-  const why =
-    sizeNamed(name) !== undefined
-      ? 'is the name of a size'
-      : /^x\d*$/.test(name)
-        ? 'is the sign between the sides of a size'
-        : 'is no name; names are lower case words with hyphens between';
-  return `\`${visible(name)}\` ${why}; it could be \`${visible(shown(join(folder, better)))}\``;
+  const why = whyNoName(name);
+  const better = visible(shown(join(folder, betterName(name))));
+  return why && `\`${visible(name)}\` ${why}; it could be \`${better}\``;
 }
 
 function wrongPlace(folder: string, file: string, host: Host): string | null {
