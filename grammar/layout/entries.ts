@@ -1,3 +1,4 @@
+import type { Span } from '../../src/text/span.js';
 import { shown } from '../slip.js';
 import { absent, endOf, is, meantAs, spanOf, type Token } from '../token.js';
 import {
@@ -20,6 +21,7 @@ import { finishLine, passSemicolon } from './finish-line.js';
 import { isMark, isOtherMark, mendMark, restOfEntry } from './marks.js';
 import { readKnownStatement } from './statements.js';
 import {
+  afterComment,
   beginsItsLine,
   beginsStatement,
   beginsValue,
@@ -93,7 +95,6 @@ function readLikeInBlock(work: Work, first: Token, open: OpenBlock): void {
   const parent = line[marked ? 2 : 1] as Token;
   const whole = line.length === (marked ? 3 : 2) && open.likeAt !== null && beginsItsLine(work);
   const text = `like ${parent.image}`;
-  const gone = { source, start: endOf(peek(work, -1) ?? first), end: endOf(parent) };
   const at = { source, start: open.likeAt ?? 0, end: open.likeAt ?? 0 };
   say(work, {
     message: `what ${open.name} is like stands in its first line, before the \`{\``,
@@ -104,12 +105,20 @@ function readLikeInBlock(work: Work, first: Token, open: OpenBlock): void {
       ? {
           fix: [
             { span: at, text: ` ${text}` },
-            { span: gone, text: '' },
+            { span: lineOf(work, parent), text: '' },
           ],
         }
       : {}),
   });
   passLine(work);
+}
+
+/** The line that begins here, up to its last token, with the line end before it; a comment behind it keeps that. */
+function lineOf(work: Work, last: Token): Span {
+  const before = peek(work, -1) as Token;
+  const end = endOf(last);
+  const isCommented = afterComment(work, end) > end;
+  return { source: work.source, start: isCommented ? endOf(before) : before.startOffset, end };
 }
 
 /** A statement inside a block. One of a line is read all the same, so that what it names is known; a block is not. */

@@ -89,6 +89,7 @@ function sayTwoOnOneLine(work: Work, line: readonly Token[], token: Token): void
 export function passSemicolon(work: Work, token: Token): void {
   const { source } = work;
   const at = spanOf(source, token);
+  const before = peek(work, -1);
   work.next++;
   const after = peek(work);
   if (after === undefined || is(after, Eol, CloseBrace)) {
@@ -97,7 +98,7 @@ export function passSemicolon(work: Work, token: Token): void {
       at,
       ...remove(work, token),
     });
-  } else if (is(peek(work, -2), Eol) || peek(work, -2) === undefined) {
+  } else if (before === undefined || is(before, Eol)) {
     say(work, {
       message: 'a comment begins with `#`, not with `;`',
       at,
@@ -111,7 +112,7 @@ export function passSemicolon(work: Work, token: Token): void {
       message: 'it is the end of the line that ends an entry or a statement, not `;`',
       at,
       help: `begin a new line before ${shown(after)}`,
-      fix: [{ span: { source, start: at.start, end: after.startOffset }, text: `\n${indent}` }],
+      fix: [{ span: { source, start: endOf(before), end: after.startOffset }, text: `\n${indent}` }],
     });
   } else {
     say(work, {
