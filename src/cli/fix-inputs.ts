@@ -68,7 +68,7 @@ function sayLeft(found: readonly Diagnostic[], given: readonly Source[], { err }
     const others = finding.fix.map(({ span }) => span.source).filter((source) => !given.includes(source));
     const reason =
       others[0] === undefined
-        ? 'its edit would bring more to light'
+        ? 'its edit does not serve here by itself'
         : `${visible(others[0].name)} was not given, so it is not changed`;
     err.write(`left ${inShort(finding)} (${reason})\n`);
   }

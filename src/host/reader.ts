@@ -42,7 +42,8 @@ export function reader(host: Host, given: readonly PlacedFile[]): Reader {
 /** A path as messages show it: with `/` between folders on every machine. */
 export const shown = (path: string): string => (sep === '/' ? path : path.replaceAll(sep, '/'));
 
-function isInside(root: string, path: string): boolean {
+/** Whether a path is a folder's, or in it. */
+export function isInside(root: string, path: string): boolean {
   const way = relative(root, path);
   return way !== '..' && !way.startsWith(`..${sep}`) && !isAbsolute(way);
 }

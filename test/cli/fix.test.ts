@@ -124,7 +124,7 @@ test('an edit after which more would be wrong is not made, and that is said', as
   expect(files['a.plica']).toBe(hiding);
   expect(code).toBe(1);
   expect(err).toBe(
-    'left a.plica:1:7: unknown-name: `units` is `mm`, `cm` or `in`, not `inch` (its edit would bring more to light)\n',
+    'left a.plica:1:7: unknown-name: `units` is `mm`, `cm` or `in`, not `inch` (its edit does not serve here by itself)\n',
   );
   const one = await fix('a.plica', { 'a.plica': GAPING.replace('units in', 'units inch') });
   expect(one.files['a.plica']).toBe(GAPING);

@@ -1,7 +1,7 @@
-import { isAbsolute, relative, resolve } from 'node:path';
+import { resolve } from 'node:path';
 import { type Palette, renderText } from '../../diagnostics/render-text.js';
 import type { Host } from '../../host/host.js';
-import { shown } from '../../host/reader.js';
+import { isInside, shown } from '../../host/reader.js';
 import { visible } from '../../text/visible.js';
 import type { Arguments } from '../arguments.js';
 import { type Command, complain } from '../command.js';
@@ -56,7 +56,7 @@ async function keepLooking(
 ): Promise<void> {
   const palette = (await paletteFor(host.out, host, given)) ?? undefined;
   const passOver = order && folderPassedOver(order.folder, paths, host);
-  const isPassedOver = (id: string): boolean => passOver !== null && isIn(passOver, id);
+  const isPassedOver = (id: string): boolean => passOver !== null && isInside(passOver, id);
   const lookOut = host.watch(passOver);
   try {
     await lookOut.follow(paths);
@@ -76,12 +76,9 @@ async function keepLooking(
 /** The output folder, so that what is written does not start another look; null where recipes are watched in it. */
 function folderPassedOver(out: string, paths: readonly string[], host: Host): string | null {
   const folder = host.realPath(out) ?? resolve(host.cwd, out);
-  return paths.some((path) => isIn(folder, host.realPath(path) ?? resolve(host.cwd, path))) ? null : folder;
-}
-
-function isIn(folder: string, path: string): boolean {
-  const way = relative(folder, path);
-  return !way.startsWith('..') && !isAbsolute(way);
+  return paths.some((path) => isInside(folder, host.realPath(path) ?? resolve(host.cwd, path)))
+    ? null
+    : folder;
 }
 
 /** Says what has changed and what there is to say about it, and builds it again. */
