@@ -1,6 +1,17 @@
 import { shown } from '../slip.js';
 import { absent, endOf, is, meantAs, readAs, spanOf, type Token } from '../token.js';
-import { CloseBrace, Colon, Compare, Eol, Equals, Like, OpenBrace, Text, Word } from '../tokens.js';
+import {
+  CloseBrace,
+  Colon,
+  Compare,
+  Eol,
+  Equals,
+  Like,
+  NumberToken,
+  OpenBrace,
+  Text,
+  Word,
+} from '../tokens.js';
 import { likeWords, openers } from '../words.js';
 import { blockName, looksLikeEntry, nextOnAnyLine, passLineEnds, peek, say, type Work } from './work.js';
 import { meantName } from './name.js';
@@ -13,7 +24,8 @@ export function readHeader(work: Work, type: Token): void {
   const opener = is(nextOnAnyLine(work), OpenBrace) ? null : openerOf(written);
   const header = mendHeader(work, type, opener === null ? written : written.slice(0, -1));
   const [name, ...others] = header;
-  if (name !== undefined) work.tokens.push(meantName(work, name));
+  const several = is(others[0], Word, NumberToken);
+  if (name !== undefined) work.tokens.push(several ? name : meantName(work, name));
   for (const token of others) work.tokens.push(token);
   const brace = opener === null ? readBrace(work, type, header) : mendBrace(work, opener);
   work.tokens.push(brace.token);

@@ -1,5 +1,6 @@
 import { is, meantAs, spanOf, type Token } from '../token.js';
 import { Word } from '../tokens.js';
+import { statementWords } from '../words.js';
 import { say, type Work } from './work.js';
 
 /** Declared names are lower case; one that is named so wherever else it stands is read so. */
@@ -23,7 +24,10 @@ export function meantName(work: Work, name: Token): Token {
   return named.length === 1 ? meantAs(Word, name, lower) : name;
 }
 
-/** Every place of the file where the name stands; none where there are too many to tell. */
+/**
+ * Every place of the file where the name stands, but not where it is one of several words side by side, as in a title left
+ * without quotes; none where there are too many to tell.
+ */
 function namedLike({ scanned }: Work, image: string): readonly Token[] {
   const words = wordsOf.get(scanned) ?? gathered(scanned);
   wordsOf.set(scanned, words);
@@ -36,11 +40,22 @@ const wordsOf = new WeakMap<readonly Token[], ReadonlyMap<string, readonly Token
 
 function gathered(scanned: readonly Token[]): ReadonlyMap<string, readonly Token[]> {
   const words = new Map<string, Token[]>();
-  for (const token of scanned) {
+  for (const [index, token] of scanned.entries()) {
     if (!is(token, Word) || token.image === token.image.toLowerCase()) continue;
+    if (isOneOfSeveral(scanned[index - 1], scanned[index + 1])) continue;
     const same = words.get(token.image);
     if (same === undefined) words.set(token.image, [token]);
     else same.push(token);
   }
   return words;
 }
+
+/** Whether a word stands beside another that is neither `like` nor what begins a statement. */
+const isOneOfSeveral = (before: Token | undefined, after: Token | undefined): boolean =>
+  isPlainWord(before) || isPlainWord(after);
+
+const isPlainWord = (token: Token | undefined): boolean =>
+  is(token, Word) &&
+  token !== undefined &&
+  token.image !== 'like' &&
+  !statementWords.has(token.image.toLowerCase());

@@ -66,7 +66,7 @@ export function readKnownStatement(work: Work, first: Token, type: TokenType): v
 function readWords(work: Work, first: Token): void {
   const type = statementWords.get(first.image);
   if (readBareUnit(work, first)) return;
-  if (isPropertyAstray(work, type)) {
+  if (isPropertyAstray(work, first)) {
     passPropertyAstray(work, first);
     return;
   }
@@ -81,8 +81,9 @@ function readWords(work: Work, first: Token): void {
 }
 
 /** Of the words that begin a statement only `paper` is a property too; `paper: kraft {` begins a block all the same. */
-function isPropertyAstray(work: Work, type: TokenType | undefined): boolean {
+function isPropertyAstray(work: Work, first: Token): boolean {
   if (!looksLikeEntry(work)) return false;
+  const type = statementWords.get(first.image.toLowerCase());
   return type === undefined || (type === BlockType && !headerFollows(work, 2));
 }
 

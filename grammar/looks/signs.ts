@@ -2,7 +2,18 @@ import type { Source } from '../../src/text/source.js';
 import { characterName } from '../characters.js';
 import { slip } from '../slip.js';
 import { is, readAs, spanOf, type Token } from '../token.js';
-import { CloseBracket, Compare, InchMark, Minus, NumberToken, OddInch, Percent, Word, X } from '../tokens.js';
+import {
+  CloseBracket,
+  Compare,
+  Eol,
+  InchMark,
+  Minus,
+  NumberToken,
+  OddInch,
+  Percent,
+  Word,
+  X,
+} from '../tokens.js';
 import { unitWords } from '../words.js';
 import type { Seen } from './look.js';
 
@@ -23,9 +34,10 @@ export function lookAtOddX(token: Token, source: Source, before: Token | undefin
   return { reading: readAs(X, token), finding };
 }
 
-/** A dash or a mathematical minus for `-`. */
-export function lookAtMinus(token: Token, source: Source): Seen {
-  if (token.image === '-') return { reading: token };
+/** A dash or a mathematical minus for `-`; one that begins its line is no minus, and is met as what it is. */
+export function lookAtMinus(token: Token, source: Source, before: Token | undefined): Seen {
+  const begins = before === undefined || is(before, Eol);
+  if (token.image === '-' || begins) return { reading: token };
   const at = spanOf(source, token);
   const alone = /^[ \t].[ \t]$/.test(source.text.slice(at.start - 1, at.end + 1));
   const finding = slip({
