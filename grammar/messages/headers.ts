@@ -32,7 +32,10 @@ export function headerName(stop: Stop): Report | null {
   const words = line.slice(1, end);
   const orLike =
     words.length === 2 && words.every((word) => is(word, Word))
-      ? `, or \`${type.image} ${words.map(({ image }) => image).join(' like ')}\``
+      ? `, or \`${type.image} ${words
+          .map(({ image }) => image)
+          .join(' like ')
+          .toLowerCase()}\``
       : '; a `title` may have any letters';
   return {
     message: `\`${source.text.slice(at.start, at.end)}\` is not a name`,

@@ -38,7 +38,7 @@ function unknownUnit(unit: UnitNode, number: NumberNode, place: Place): Diagnost
       message: `\`${text}\` is no unit but a name, and a product is written with \`*\``,
       at: span,
       help: `write \`${count} * ${text}\``,
-      fix: [{ span, text: `* ${text}` }],
+      fix: [{ span: { ...span, start: number.span.start }, text: `${count} * ${text}` }],
     });
   }
   if (gradeNamed(text.toLowerCase())) return otherUnit(unit, text, count, `lb ${text.toLowerCase()}`);
