@@ -5,6 +5,7 @@ import type { Host } from '../host/host.js';
 import { shown } from '../host/reader.js';
 import { visible } from '../text/visible.js';
 import type { Arguments } from './arguments.js';
+import { chosenEmitters, EMIT_MEANING } from './chosen-emitters.js';
 import { complain, type ExitCode, type Option } from './command.js';
 import { readLength } from './read-length.js';
 import { stampDate } from './stamp-date.js';
@@ -19,6 +20,7 @@ const PAGES: readonly PageName[] = ['letter', 'a4', 'a3', 'tabloid', 'legal', 'f
 /** How a command is told where to write, and for which printer. */
 export const OUTPUT_OPTIONS: readonly Option[] = [
   { name: 'out', value: 'DIR', meaning: 'the folder to write into; made when missing' },
+  { name: 'emit', value: 'LIST', meaning: EMIT_MEANING },
   {
     name: 'page',
     value: 'PAGE',
@@ -35,6 +37,7 @@ export const OUTPUT_OPTIONS: readonly Option[] = [
 /** What is to be written where. */
 export interface Order {
   readonly folder: string;
+  readonly emitters: readonly Emitter[];
   readonly options: Omit<EmitOptions, 'fonts'>;
 }
 
@@ -42,6 +45,8 @@ export interface Order {
 export function readOrder(given: Arguments, { env }: Host): Order | string {
   const folder = given.value('out');
   if (folder === null) return 'say where to write, as in `--out out`';
+  const emitters = chosenEmitters(given.value('emit'));
+  if (typeof emitters === 'string') return emitters;
   const written = given.value('margin') ?? `${USUAL_MARGIN} mm`;
   const margin = readLength(written);
   if (margin === null)
@@ -50,20 +55,19 @@ export function readOrder(given: Arguments, { env }: Host): Order | string {
   const date = stampDate(env['SOURCE_DATE_EPOCH']);
   if (date === null) return 'SOURCE_DATE_EPOCH is not a number of seconds since 1970';
   const page = given.value('page') as PageName | null;
-  return { folder, options: { page, margin, date } };
+  return { folder, emitters, options: { page, margin, date } };
 }
 
 /** Writes the files of each envelope, all or none, and says so; the first that cannot be written ends it. */
 export async function writeEnvelopes(
   recipes: readonly CompiledRecipe[],
-  { folder, options }: Order,
+  { folder, emitters, options }: Order,
   host: Host,
 ): Promise<ExitCode> {
-  const { EMITTERS } = await import('../emit/index.js');
   const fonts = host.fonts();
   const names: string[] = [];
   for (const recipe of recipes) {
-    const files = await emitAll(EMITTERS, recipe, { ...options, fonts });
+    const files = await emitAll(emitters, recipe, { ...options, fonts });
     const written = host.write(folder, files);
     if (written.kind === 'unwritable') {
       complain(host, `${visible(shown(written.path))} cannot be written: ${written.reason}`);
@@ -71,14 +75,15 @@ export async function writeEnvelopes(
     }
     names.push(...files.map(({ name }) => name));
   }
-  host.err.write(success(folder, names));
+  host.err.write(success(folder, names, emitters));
   return 0;
 }
 
 async function emitAll(emitters: readonly Emitter[], recipe: CompiledRecipe, options: EmitOptions) {
   const files: { readonly name: string; readonly bytes: Uint8Array }[] = [];
-  for (const { extension, emit } of emitters) {
-    files.push({ name: recipe.envelope.name + extension, bytes: await emit(recipe, options) });
+  for (const { emit } of emitters) {
+    const outputs = await emit(recipe, options);
+    files.push(...outputs.map(({ extension, bytes }) => ({ name: recipe.envelope.name + extension, bytes })));
   }
   return files;
 }
@@ -86,9 +91,12 @@ async function emitAll(emitters: readonly Emitter[], recipe: CompiledRecipe, opt
 /** How many names fit the line that says what was written. */
 const NAMED = 2;
 
-function success(folder: string, names: readonly string[]): string {
+function success(folder: string, names: readonly string[], emitters: readonly Emitter[]): string {
   const paths = names.slice(0, NAMED).map((name) => visible(shown(join(folder, name))));
   const more = names.length - paths.length;
   const list = more > 0 ? `${paths.join(', ')} and ${counted(more, 'more file')}` : paths.join(' and ');
-  return `wrote ${list}; next: print a template at 100 % and measure its scale bars\n`;
+  const next = emitters.some(({ name }) => name === 'template')
+    ? '; next: print a template at 100 % and measure its scale bars'
+    : '';
+  return names.length > 0 ? `wrote ${list}${next}\n` : 'nothing of that kind to write\n';
 }

@@ -25,6 +25,18 @@ export type Layer =
   | 'mark'
   /** Tape or glue, on the inside. */
   | 'glue'
+  /** Where the show side may be decorated, addressed or stamped. */
+  | 'zone'
+  /** The outline of a lining, and where it is folded. */
+  | 'lining'
+  | 'lining-fold'
+  /** Edges of folded paper that are seen, and those that lie under other paper. */
+  | 'edge'
+  | 'hidden'
+  /** Paper as a surface: its inside, its show side, and the card. */
+  | 'inside'
+  | 'show-side'
+  | 'card'
   | 'dimension'
   /** Where two pages of a tiled drawing meet. */
   | 'join'
@@ -80,11 +92,17 @@ export const polyline = (layer: Layer, points: readonly Point[], span: Span | nu
   span,
 });
 
+/** A closed outline with true arcs. */
+export const path = (layer: Layer, along: Path, span: Span | null = null): Mark => ({
+  layer,
+  shape: { kind: 'path', path: along },
+  span,
+});
+
 /** A closed polygon. */
 export function outline(layer: Layer, corners: readonly Point[], span: Span | null = null): Mark {
   const [start = { x: 0, y: 0 }, ...others] = corners;
-  const stretches = [...others, start].map((to) => ({ kind: 'line' as const, to }));
-  return { layer, shape: { kind: 'path', path: { start, stretches } }, span };
+  return path(layer, { start, stretches: [...others, start].map((to) => ({ kind: 'line', to })) }, span);
 }
 
 /** A rectangle with its lower left corner at (x, y). */
@@ -102,8 +120,9 @@ export const lettering = (
   at: Point,
   size: number,
   how: Partial<Pick<Lettering, 'anchor' | 'angleDegrees' | 'weight'>> = {},
+  layer: Layer = 'lettering',
 ): Mark => ({
-  layer: 'lettering',
+  layer,
   shape: { kind: 'text', text, at, size, anchor: 'start', angleDegrees: 0, weight: 'regular', ...how },
   span: null,
 });

@@ -29,10 +29,21 @@ export interface EmitOptions {
   readonly fonts: { readonly regular: Uint8Array; readonly bold: Uint8Array };
 }
 
-/** A kind of file that `build` writes: `NAME` + extension. */
-export interface Emitter {
-  readonly name: string;
+/** A file as written: its name is the envelope's, with this ending. */
+export interface Output {
   readonly extension: string;
+  readonly bytes: Uint8Array;
+}
+
+/** A kind of file that `build` writes. */
+export interface Emitter {
+  /** As `--emit` names it. */
+  readonly name: string;
+  /** What it is, in a few words, for `build --help`. */
+  readonly summary: string;
+  /** Whether a build writes it where nothing else is asked for. */
+  readonly byDefault: boolean;
   readonly mediaType: string;
-  readonly emit: (job: Job, options: EmitOptions) => Promise<Uint8Array>;
+  /** One file or more; none where the envelope has nothing of the kind. */
+  readonly emit: (job: Job, options: EmitOptions) => Promise<readonly Output[]>;
 }

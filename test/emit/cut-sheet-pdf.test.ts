@@ -6,7 +6,8 @@ import { cutSheet } from '../../src/emit/cut-sheet/sheet.js';
 import type { EmitOptions, Job } from '../../src/emit/emitter.js';
 import { anyEnvelope } from '../support/arbitraries.js';
 import { halfLetter, job, jobOf } from '../support/jobs.js';
-import { emitOptions, type PdfPage, pdfPages, type Run, wordsOnPage } from '../support/pdf-pages.js';
+import { emitted } from '../support/emitted.js';
+import { type PdfPage, pdfPages, type Run, wordsOnPage } from '../support/pdf-pages.js';
 
 const NOTE =
   'The winter tables go out in these, sixty at a time. Print the flap first: the harbour mark wants a hard stop. ';
@@ -21,7 +22,7 @@ const box = (): Job =>
   });
 
 const pagesOf = async (of: Job, options: Partial<EmitOptions> = {}): Promise<readonly PdfPage[]> =>
-  pdfPages(await cutSheetPdf.emit(of, emitOptions(options)));
+  pdfPages(await emitted(cutSheetPdf, of, options));
 
 /** The jobs whose pages are looked at more than once are drawn once. */
 const drawn = new Map<Job, Promise<readonly PdfPage[]>>();
@@ -129,7 +130,7 @@ test('control characters in a title do no harm', async () => {
 });
 
 test('same input, same bytes', async () => {
-  const [one, other] = await Promise.all([0, 1].map(() => cutSheetPdf.emit(halfLetter(), emitOptions())));
+  const [one, other] = await Promise.all([0, 1].map(() => emitted(cutSheetPdf, halfLetter())));
   expect(Buffer.compare(one as Uint8Array, other as Uint8Array)).toBe(0);
 });
 

@@ -10,7 +10,8 @@ import type { FlapName } from '../../src/folding/folding.js';
 import type { Point } from '../../src/plane/point.js';
 import { compileText } from '../support/compile-text.js';
 import { halfLetter, job } from '../support/jobs.js';
-import { emitOptions, type PdfPage, pdfPages } from '../support/pdf-pages.js';
+import { emitted } from '../support/emitted.js';
+import { type PdfPage, pdfPages } from '../support/pdf-pages.js';
 import { pdfStrokes, type Stroke } from '../support/pdf-strokes.js';
 
 interface Sheet extends PdfPage {
@@ -19,7 +20,7 @@ interface Sheet extends PdfPage {
 }
 
 async function sheets(of: Job, options: Partial<EmitOptions> = {}): Promise<readonly Sheet[]> {
-  const bytes = await template.emit(of, emitOptions(options));
+  const bytes = await emitted(template, of, options);
   const [pages, strokes] = [await pdfPages(bytes), await pdfStrokes(bytes)];
   return pages.map((page, index) => ({
     ...page,
@@ -265,10 +266,7 @@ test('the edge gauge has its marks at true distance', async () => {
 });
 
 test('the same recipe gives the same bytes, whenever it is drawn', async () => {
-  const [one, other] = [
-    await template.emit(halfLetter(), emitOptions()),
-    await template.emit(halfLetter(), emitOptions()),
-  ];
+  const [one, other] = [await emitted(template, halfLetter()), await emitted(template, halfLetter())];
   expect(Buffer.from(one).equals(Buffer.from(other))).toBe(true);
 });
 

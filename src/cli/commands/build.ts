@@ -1,3 +1,4 @@
+import { EMITTERS_LISTED } from '../chosen-emitters.js';
 import { type Command, complain, worst } from '../command.js';
 import { choose, codeOf, compileInputs, ONLY, STRICT } from '../compile-inputs.js';
 import { sayFindings } from '../say-findings.js';
@@ -7,10 +8,11 @@ export const build: Command = {
   name: 'build',
   operands: '[PATH…] --out DIR',
   takes: [0, Infinity],
-  summary: 'write cut sheets and true-size templates as PDF',
-  details: `Writes NAME.cut-sheet.pdf and NAME.template.pdf for every envelope in the files given (or
-in the working folder). An envelope with an error is not built; the others are. Files of
-the same names are replaced, nothing else in the folder is touched.`,
+  summary: 'write cut sheets, true-size templates and drawings',
+  details: `Writes the files of every envelope in the files given (or in the working folder):
+${EMITTERS_LISTED}
+An envelope with an error is not built; the others are. Files of the same names are
+replaced, nothing else in the folder is touched.`,
   example: 'plica build specs --out out --page a4',
   options: [...OUTPUT_OPTIONS, ONLY, STRICT],
   run: async (given, host) => {

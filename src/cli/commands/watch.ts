@@ -38,7 +38,7 @@ files are built as well, where they have no error. Ctrl-C ends it, with 0.`,
 const pathsOf = ({ operands }: Arguments): readonly string[] => (operands.length === 0 ? ['.'] : operands);
 
 function whatIsWrong(given: Arguments, host: Host): string | null {
-  const lone = given.has('out') ? undefined : ['page', 'margin'].find((option) => given.has(option));
+  const lone = given.has('out') ? undefined : ['emit', 'page', 'margin'].find((option) => given.has(option));
   if (lone !== undefined) return `\`--${lone}\` is about what is built; say where to, as in \`--out out\``;
   if (given.operands.includes(INPUT)) return 'standard input cannot be watched; give a file or a folder';
   for (const path of pathsOf(given)) {

@@ -14,9 +14,10 @@ import { cutSheet } from './sheet.js';
 /** The cut sheet as pages to print and lay on the bench, with a dimensioned drawing of the blank. */
 export const cutSheetPdf: Emitter = {
   name: 'cut-sheet',
-  extension: '.cut-sheet.pdf',
+  summary: 'the sheet to work from at the bench, as PDF',
+  byDefault: true,
   mediaType: 'application/pdf',
-  emit,
+  emit: async (job, options) => [{ extension: '.cut-sheet.pdf', bytes: await pages(job, options) }],
 };
 
 /** Margins in mm; a printer that needs more gets more. */
@@ -25,7 +26,7 @@ const MARGIN = 15;
 /** The box that the drawing of the blank may fill, in mm. */
 const DRAWING: Size = { width: 90, height: 90 };
 
-async function emit(job: Job, options: EmitOptions): Promise<Uint8Array> {
+async function pages(job: Job, options: EmitOptions): Promise<Uint8Array> {
   const sheet = cutSheet(job);
   const document = await openDocument(options, { title: `${sheet.title}: cut sheet` });
   const measure = remembering(

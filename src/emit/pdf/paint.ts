@@ -1,5 +1,6 @@
 import type { Box } from '../../drawing/box.js';
 import type { Drawing, Lettering, Mark, Shape } from '../../drawing/drawing.js';
+import { INKS } from '../../drawing/inks.js';
 import { LINE_KINDS } from '../../drawing/line-kinds.js';
 import { type Path, type Stretch, sweep } from '../../plane/path.js';
 import { distance, type Point } from '../../plane/point.js';
@@ -32,7 +33,12 @@ function paintMark(document: PdfDocument, { layer, shape }: Mark): void {
     return;
   }
   const { pdf } = document;
-  const { width, dashes } = LINE_KINDS[layer];
+  const { width, dashes, ink } = LINE_KINDS[layer];
+  if (width === 0) {
+    trace(document, shape);
+    pdf.fillColor(ink.screen).fill().fillColor(INKS.black.screen);
+    return;
+  }
   pdf.lineWidth(width * POINTS_PER_MM);
   if (dashes.length > 0) pdf.dash(dashes.map((length) => length * POINTS_PER_MM));
   else pdf.undash();

@@ -17,12 +17,13 @@ import { tiledPages } from './tiled-pages.js';
 
 export const template: Emitter = {
   name: 'template',
-  extension: '.template.pdf',
+  summary: 'the blank at true size, in tiles where the paper is smaller, as PDF',
+  byDefault: true,
   mediaType: 'application/pdf',
-  emit,
+  emit: async (job, options) => [{ extension: '.template.pdf', bytes: await write(job, options) }],
 };
 
-async function emit(job: Job, options: EmitOptions): Promise<Uint8Array> {
+async function write(job: Job, options: EmitOptions): Promise<Uint8Array> {
   const document = await openDocument(options, {
     title: `${job.envelope.title.value}: template at true size`,
   });
