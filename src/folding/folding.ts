@@ -7,7 +7,7 @@
  * the inside (the show side lies down). The blank is a diamond: seal corner on top, then right, bottom, left.
  */
 import type { Path } from '../plane/path.js';
-import type { Point } from '../plane/point.js';
+import type { Point, Segment } from '../plane/point.js';
 import type { CornerTreatment, Size } from '../recipe/recipe.js';
 
 /** The four flaps, each named like its corner of the blank. */
@@ -83,10 +83,20 @@ export interface Crease {
 /** Where glue or tape holds two pieces together, as a strip on the flat blank's inside. */
 export interface GlueLine {
   readonly name: 'lower-left' | 'lower-right' | 'centre' | 'seal-left' | 'seal-right' | 'seal-tip';
+  /** The flap that carries the strip, and the one that it is pressed on. */
+  readonly on: FlapName;
+  readonly onto: FlapName;
   /** The strip's middle line on the flat blank. */
   readonly from: Point;
   readonly to: Point;
   readonly width: number;
+}
+
+/** A lining, where it lies on the inside of the flat blank: over the face and the seal flap (and a box's wall between). */
+export interface Liner {
+  readonly outline: Path;
+  /** Where it folds with the envelope, from left to right: on the seal flap's first score, then on the second of a box. */
+  readonly folds: readonly Segment[];
 }
 
 export interface Folding {
@@ -105,6 +115,8 @@ export interface Folding {
   /** The side flaps are glued to each other, because the bottom flap alone closes too little. */
   readonly centreSeam: boolean;
   readonly glue: readonly GlueLine[];
+  /** Null where none is asked for, or where its inset leaves nothing of it on the face. */
+  readonly liner: Liner | null;
   /** Stretches of the back that stay bare, as polygons in the blank's frame (empty: fully covered). */
   readonly bare: readonly (readonly Point[])[];
 }

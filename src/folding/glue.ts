@@ -1,14 +1,13 @@
-import { clip, clipSegment, type HalfPlane, halfPlanesOf } from '../plane/clip.js';
-import { flatten, roundedPath } from '../plane/path.js';
+import { clipSegment, type HalfPlane, halfPlanesOf } from '../plane/clip.js';
 import { distance, type Segment } from '../plane/point.js';
-import { counterClockwise, type Polygon } from '../plane/polygon.js';
 import type { Envelope } from '../recipe/recipe.js';
 import { blankCorners } from './blank.js';
+import { closedFlap } from './closed-flap.js';
 import { type Closure, TAPE_CLEARANCE } from './closure.js';
-import { firstScoreAt, isSide, OUTWARD, outerScoreAt } from './corner-directions.js';
+import { firstScoreAt, OUTWARD } from './corner-directions.js';
 import { pointedHeight } from './flaps.js';
 import type { AsMade, FlapName, FlapRecord, GlueLine } from './folding.js';
-import { beyond, flapRegion, within } from './outline.js';
+import { within } from './outline.js';
 import { foldOver } from './pieces.js';
 import { passingMarks } from './scores.js';
 
@@ -26,7 +25,7 @@ interface Wish {
   readonly name: GlueLine['name'];
   /** The flap that carries it, and those under it that it may be glued to: to the one that takes most of it. */
   readonly on: FlapName;
-  readonly to: readonly FlapName[];
+  readonly onto: readonly FlapName[];
   readonly line: Segment;
   readonly keepTo?: HalfPlane;
 }
@@ -68,7 +67,7 @@ export function glueLines(envelope: Envelope, made: AsMade, closed: Closure): re
 const lowerSeam = (side: 'left' | 'right', made: AsMade, width: number): Wish => ({
   name: `lower-${side}`,
   on: 'bottom',
-  to: [side],
+  onto: [side],
   line: alongEdge('bottom', side, made, width),
   keepTo: within(side, firstScoreAt(made, side) - width),
 });
@@ -79,20 +78,20 @@ function centreSeam({ blank, diagonal }: AsMade): Wish {
   return {
     name: 'centre',
     on: 'right',
-    to: ['left'],
+    onto: ['left'],
     line: { from: { x, y: -diagonal }, to: { x, y: diagonal } },
   };
 }
 
 /** On the seal flap: across a broad tip, or along both slanted edges. */
-function sealStrips(made: AsMade, width: number, to: readonly FlapName[]): readonly Wish[] {
+function sealStrips(made: AsMade, width: number, onto: readonly FlapName[]): readonly Wish[] {
   const { radius, shape, cut } = made.tips.seal;
   const tipWidth = shape === 'rounded' ? radius * Math.SQRT2 : 2 * cut;
   if (tipWidth < TAPES_ACROSS * width) {
     return (['left', 'right'] as const).map((side) => ({
       name: `seal-${side}`,
       on: 'seal',
-      to,
+      onto,
       line: alongEdge('seal', side, made, width),
     }));
   }
@@ -103,7 +102,7 @@ function sealStrips(made: AsMade, width: number, to: readonly FlapName[]): reado
     {
       name: 'seal-tip',
       on: 'seal',
-      to,
+      onto,
       line: { from: { x: -made.diagonal, y }, to: { x: made.diagonal, y } },
     },
   ];
@@ -121,26 +120,22 @@ function alongEdge(end: 'bottom' | 'seal', side: 'left' | 'right', made: AsMade,
 
 /** The part of a wished strip whose whole width lies on its flap and on one flap beneath, put back on the flat blank. */
 function cutBack(
-  { name, on, to, line, keepTo }: Wish,
+  { name, on, onto, line, keepTo }: Wish,
   width: number,
   made: AsMade,
   laid: FlapRecord<readonly HalfPlane[]>,
 ): readonly GlueLine[] {
   const own = [...laid[on], ...(keepTo ? [keepTo] : [])];
-  const [longest] = to
+  const [longest] = onto
     .flatMap((flap) => {
-      const inside = [...own, ...laid[flap]];
-      return (
-        clipSegment(
-          line,
-          inside.map((edge) => movedIn(edge, line, width / 2)),
-        ) ?? []
-      );
+      const inside = [...own, ...laid[flap]].map((edge) => movedIn(edge, line, width / 2));
+      const segment = clipSegment(line, inside);
+      return segment ? [{ ...segment, flap }] : [];
     })
     .sort((a, b) => distance(b.from, b.to) - distance(a.from, a.to));
-  return longest
-    ? [{ name, from: foldOver(made, on, longest.from), to: foldOver(made, on, longest.to), width }]
-    : [];
+  if (!longest) return [];
+  const [from, to] = [foldOver(made, on, longest.from), foldOver(made, on, longest.to)];
+  return [{ name, on, onto: longest.flap, from, to, width }];
 }
 
 /** A half-plane moved in by as much as a strip with a given half width reaches across its middle line. */
@@ -156,13 +151,3 @@ const closedFlaps = (made: AsMade, caliper: number): FlapRecord<readonly HalfPla
   seal: halfPlanesOf(closedFlap(made, 'seal', caliper)),
   bottom: halfPlanesOf(closedFlap(made, 'bottom', caliper)),
 });
-
-/** A flap as it lies on the closed envelope, convex, without the round ends of its notches. */
-function closedFlap(made: AsMade, flap: FlapName, caliper: number): Polygon {
-  const ears = isSide(flap)
-    ? (['bottom', 'seal'] as const).map((end) => within(end, firstScoreAt(made, end)))
-    : [];
-  const whole = flatten(roundedPath(flapRegion(made, flap, caliper)));
-  const beyondScore = clip(whole, [beyond(flap, outerScoreAt(made, flap)), ...ears]);
-  return counterClockwise(beyondScore.map((at) => foldOver(made, flap, at)));
-}

@@ -1,0 +1,18 @@
+import { clip, halfPlanesOf } from './clip.js';
+import { bounds, type Polygon } from './polygon.js';
+
+/** A convex polygon with every edge moved out by a distance (negative: in), its corners sharp; empty where nothing is left. */
+export function offsetConvex(convex: Polygon, by: number): Polygon {
+  const { min, max } = bounds(convex);
+  const reach = max.x - min.x + (max.y - min.y) + 4 * Math.abs(by);
+  const around = [
+    { x: min.x - reach, y: min.y - reach },
+    { x: max.x + reach, y: min.y - reach },
+    { x: max.x + reach, y: max.y + reach },
+    { x: min.x - reach, y: max.y + reach },
+  ];
+  return clip(
+    around,
+    halfPlanesOf(convex).map(({ a, b, c }) => ({ a, b, c: c + by })),
+  );
+}
