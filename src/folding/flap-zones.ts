@@ -11,7 +11,7 @@ import { foldOver } from './pieces.js';
 import { seams } from './seams.js';
 
 /** Nothing is printed, stamped or glued nearer to a score or to an edge of the paper than this, in mm (our judgement). */
-export const CLEAR = 3;
+export const CLEAR_OF_SCORES = 3;
 
 /** What is narrower than this on average is too small to decorate, in mm (our judgement). */
 const NARROWEST = 5;
@@ -20,27 +20,30 @@ const NARROWEST = 5;
 export interface FlapZones {
   /** To print or stamp: clear of the flap's hinge and edges, and of its glue. Convex; null where nothing is left. */
   readonly print: Polygon | null;
-  /** The parts of it for raised work (embossing, wax): clear of the seams that lie beneath when the flap is closed. */
+  /**
+   * The parts of it for raised work (embossing, wax): clear of the seams that lie beneath when the flap is closed. A seam
+   * in the midst of a part is a hole in it, a clockwise polygon.
+   */
   readonly raised: readonly Polygon[];
 }
 
 /** The zones of the seal flap. Text in them is read with the hinge up, from the show side, once the flap is closed. */
 export function flapZones(envelope: Envelope, folding: Folding): FlapZones {
   const { made, glue } = folding;
-  const closed = offsetConvex(closedFlap(made, 'seal', envelope.caliper.value), -CLEAR);
+  const closed = offsetConvex(closedFlap(made, 'seal', envelope.caliper.value), -CLEAR_OF_SCORES);
   const unfolded = (polygon: Polygon): Polygon =>
     counterClockwise(polygon.map((at) => foldOver(made, 'seal', at)));
   const print = clip(unfolded(closed), glue.filter(({ on }) => on === 'seal').map(offStrip));
   if (isNarrow(print)) return { print: null, raised: [] };
   const beneath = seams(envelope, folding)
     .filter(({ strip }) => strip.on !== 'seal')
-    .map((seam) => unfolded(offsetConvex(seam.closed, CLEAR)));
+    .map((seam) => unfolded(offsetConvex(seam.closed, CLEAR_OF_SCORES)));
   const raised = subtract(
     [print.map(alongEdges)],
     beneath.map((seam) => seam.map(alongEdges)),
   )
     .map((part) => part.map(fromEdges))
-    .filter((part) => !isNarrow(part));
+    .filter((part) => area(part) < 0 || !isNarrow(part));
   return { print, raised };
 }
 

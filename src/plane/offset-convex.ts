@@ -3,6 +3,7 @@ import { bounds, type Polygon } from './polygon.js';
 
 /** A convex polygon with every edge moved out by a distance (negative: in), its corners sharp; empty where nothing is left. */
 export function offsetConvex(convex: Polygon, by: number): Polygon {
+  if (convex.length < 3) return [];
   const { min, max } = bounds(convex);
   const reach = max.x - min.x + (max.y - min.y) + 4 * Math.abs(by);
   const around = [
