@@ -5,6 +5,7 @@ import { bare } from './cover.js';
 import { creases } from './creases.js';
 import type { Folding } from './folding.js';
 import { glueLines } from './glue.js';
+import { liner } from './liner.js';
 import { blankOutline, cutOutline, offcuts } from './outline.js';
 import { pieces } from './pieces.js';
 
@@ -15,6 +16,7 @@ export function fold(envelope: Envelope): Folding {
   const outline = cutOutline(made, caliper);
   const folded = pieces(made, outline);
   const closed = closure(envelope, made, folded);
+  const glue = glueLines(envelope, made, closed);
   return {
     made,
     blankOutline: blankOutline(made),
@@ -24,7 +26,8 @@ export function fold(envelope: Envelope): Folding {
     pieces: folded,
     closure: closed.length,
     centreSeam: closed.centreSeam,
-    glue: glueLines(envelope, made, closed),
+    glue,
+    liner: liner(envelope, made, glue),
     bare: bare(made, folded),
   };
 }

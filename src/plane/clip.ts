@@ -47,6 +47,13 @@ export function clipSegment({ from, to }: Segment, halfPlanes: readonly HalfPlan
   return start < end ? { from: between(from, to, start), to: between(from, to, end) } : null;
 }
 
+/** A half-plane with its edge moved towards its inside. */
+export const movedIn = ({ a, b, c }: HalfPlane, by: number): HalfPlane => ({
+  a,
+  b,
+  c: c - by * Math.hypot(a, b),
+});
+
 /** The half-planes whose common part is a convex, counter-clockwise polygon. */
 export const halfPlanesOf = (convex: Polygon): readonly HalfPlane[] =>
   convex.map((here, index) => {

@@ -14,6 +14,12 @@ export interface Named {
   readonly units: Units;
 }
 
+/** The papers that an envelope names; null where it names none. */
+export interface NamedPapers {
+  readonly paper: Stated<Paper | null> | null;
+  readonly linerPaper: Stated<Paper | null> | null;
+}
+
 /**
  * Fills in what is left out, by the table of grammar/reference.md. Needs a card; lengths mm. A derived ease or seam has
  * the origin `default`, also where a fixed face or blank is what it follows from.
@@ -21,7 +27,7 @@ export interface Named {
 export function withDefaults(
   { name, span, units }: Named,
   card: Stated<Size>,
-  paper: Stated<Paper | null> | null,
+  papers: NamedPapers,
   gathered: Gathered,
 ): Envelope {
   const byDefault = <T>(value: T): Stated<T> => ({ value, origin: { kind: 'default', span } });
@@ -42,7 +48,9 @@ export function withDefaults(
   const tape = or('tape', 6);
   const sideMarks = or('side-mark', null);
   const blank = or('blank', null);
-  const caliper = caliperOf(paper?.value ?? null);
+  const paper = papers.paper ?? byDefault(null);
+  const linerPaper = papers.linerPaper ?? byDefault(paper.value);
+  const caliper = caliperOf(paper.value);
 
   const turnedCard = turned(card);
   const statedFace = stated(gathered, 'face');
@@ -85,9 +93,12 @@ export function withDefaults(
     fasten: or('fasten', 'glue'),
     step,
     tolerance,
-    paper: paper ?? byDefault(null),
+    paper,
     caliper,
     tape,
+    liner: or('liner', null),
+    linerPaper,
+    linerCaliper: caliperOf(linerPaper.value),
     expects: gathered.expects,
     layers: gathered.layers,
   };

@@ -1,12 +1,9 @@
 import { report } from '../diagnostics/problem.js';
-import type { AtomNode } from '../syntax/ast.js';
 import { nearest } from '../text/nearest.js';
-import type { Span } from '../text/span.js';
-import { dimensionAt } from './evaluate.js';
 import { type Kind, one } from './kind.js';
-import { inRange } from './length-kinds.js';
+import { exampleLength, namedLength } from './named-length.js';
 import type { Place } from './place.js';
-import { missing, wrongKind } from './problems.js';
+import { wrongKind } from './problems.js';
 import { quote } from './quote.js';
 import type { FlapShape } from './recipe.js';
 
@@ -18,13 +15,13 @@ export const flapShape: Kind<FlapShape> = one(SHAPES, (item, place) => {
   const word = first?.kind === 'word' ? first.text : '';
   if (word === 'pointed' && second === undefined) return { kind: 'pointed' };
   if (word === 'rounded' && third === undefined) {
-    const radius = shapeLength(second, item, '`rounded` needs its radius', 'rounded', place);
+    const radius = namedLength(second, item, '`rounded` needs its radius', 'rounded', place);
     return radius === null ? null : { kind: 'rounded', radius };
   }
   const rounded = third === undefined || (third.kind === 'word' && third.text === 'rounded');
   if (word === 'blunt' && rounded && more.length === 0) {
-    const cut = shapeLength(second, item, '`blunt` needs the length to cut off the tip', 'blunt', place);
-    const radius = third ? shapeLength(fourth, third, '`rounded` needs its radius', 'rounded', place) : 0;
+    const cut = namedLength(second, item, '`blunt` needs the length to cut off the tip', 'blunt', place);
+    const radius = third ? namedLength(fourth, third, '`rounded` needs its radius', 'rounded', place) : 0;
     return cut === null || radius === null ? null : { kind: 'blunt', cut, radius };
   }
   place.context.tell(
@@ -48,25 +45,4 @@ const SHAPE_WORDS: readonly string[] = ['pointed', 'rounded', 'blunt'];
 function nearShape(word: string, place: Place): string {
   const [near] = nearest(word, SHAPE_WORDS);
   return `write \`${place.what.replaceAll('`', '')}: ${near === 'pointed' ? near : `${near ?? 'rounded'} ${exampleLength(place)}`}\``;
-}
-
-const exampleLength = ({ file }: Place): string =>
-  ({ in: '3/8', cm: '1', mm: '10', none: '10 mm', broken: '10 mm' })[file.units];
-
-/** A length inside a shape; reports its absence. */
-function shapeLength(
-  atom: AtomNode | undefined,
-  at: { readonly span: Span },
-  message: string,
-  word: string,
-  place: Place,
-): number | null {
-  if (atom) {
-    const mm = dimensionAt(atom, 'length', place);
-    return mm !== null && inRange(mm, '0 or more', atom.span, place) ? mm : null;
-  }
-  place.context.tell(
-    report(missing, { message, at: at.span, help: `write \`${word} ${exampleLength(place)}\`` }),
-  );
-  return null;
 }

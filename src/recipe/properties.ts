@@ -1,5 +1,6 @@
 import type { BlockNode } from '../syntax/ast.js';
 import { flapShape } from './flap-shape.js';
+import { inset } from './inset.js';
 import type { Kind } from './kind.js';
 import {
   count,
@@ -125,6 +126,13 @@ export const PROPERTIES = {
   ),
   paper: property(ENVELOPE, paperName, 'none', 'the paper it is cut from'),
   tape: property(ENVELOPE, length('above 0'), '6 mm', 'width of the tape or glue line'),
+  liner: property(
+    ENVELOPE,
+    inset,
+    'none',
+    'a lining over the inside of the face and the seal flap, this far inside their edges',
+  ),
+  'liner-paper': property(ENVELOPE, paperName, 'as `paper`', 'the paper that the lining is cut from'),
   sheet: property(PAPER, size, 'none', 'the sheet as it is bought'),
   weight: property(PAPER, grammage, 'none', 'mass per area: gsm, or lb with a grade'),
   caliper: property(

@@ -20,6 +20,8 @@ const IN_AN_ENVELOPE: ReadonlyMap<string, string> = new Map([
   ['closing', 'fasten'],
   ['glue', 'tape'],
   ['stock', 'paper'],
+  ['lining', 'liner'],
+  ['lining-paper', 'liner-paper'],
 ]);
 
 const IN_A_PAPER: ReadonlyMap<string, string> = new Map([

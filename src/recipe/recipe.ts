@@ -109,6 +109,10 @@ export interface Envelope {
   readonly paper: Stated<Paper | null>;
   readonly caliper: Caliper;
   readonly tape: Stated<number>;
+  /** How far a lining lies inside the edges, or null where there is none. */
+  readonly liner: Stated<number | null>;
+  readonly linerPaper: Stated<Paper | null>;
+  readonly linerCaliper: Caliper;
   /** Its own, and those of every style along its `like`. */
   readonly expects: readonly Expectation[];
   /** All that it was worked out from: what it states itself, then what it is `like`, the nearest first. */

@@ -84,12 +84,22 @@ function resolveEnvelope(
   if (card === null && gathered.entries.get('card')?.state !== 'broken')
     tell(cardMissing(node, file.units === 'in'));
   if (card === null || isBroken(gathered) || file.units === 'broken') return null;
-  const named = stated(gathered, 'paper');
-  const paper = named && papers(named.value);
-  if (named && paper === null) return null;
+  const named = { paper: stated(gathered, 'paper'), linerPaper: stated(gathered, 'liner-paper') };
+  const paper = onShelf(named.paper, papers);
+  const linerPaper = onShelf(named.linerPaper, papers);
+  if ((named.paper && paper === null) || (named.linerPaper && linerPaper === null)) return null;
   const units = file.units === 'none' ? 'mm' : file.units;
-  const onPaper: Stated<Paper | null> | null = named && { value: paper, origin: named.origin };
-  return withDefaults({ name: node.name.text, span: node.name.span, units }, card, onPaper, gathered);
+  const header = { name: node.name.text, span: node.name.span, units };
+  return withDefaults(header, card, { paper, linerPaper }, gathered);
+}
+
+/** The paper that is named, or null where none is, or where it is broken (reported). */
+function onShelf(
+  named: Stated<BlockDeclaration> | null,
+  papers: (declaration: BlockDeclaration) => Paper | null,
+): Stated<Paper> | null {
+  const paper = named && papers(named.value);
+  return named && paper && { value: paper, origin: named.origin };
 }
 
 const cardMissing = ({ name, like }: BlockDeclaration['node'], inches: boolean): Diagnostic =>

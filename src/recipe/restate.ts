@@ -1,7 +1,8 @@
 import { withDefaults } from './defaults.js';
 import { merged } from './likes.js';
+import type { Stated } from './origin.js';
 import { ALTERNATIVES, type PropertyName } from './properties.js';
-import type { Entry, Envelope, Layer } from './recipe.js';
+import type { Entry, Envelope, Layer, Paper } from './recipe.js';
 
 /** Properties that can be stated anew, by their names in an envelope. */
 export type Restated =
@@ -18,20 +19,22 @@ export type Restated =
   | 'bottom'
   | 'sides'
   | 'corners'
-  | 'tape';
+  | 'tape'
+  | 'liner';
 
 /** Other values for some properties; null puts one back as if it had been left out everywhere. */
 export type Statements = { readonly [Name in Restated]?: NonNullable<Envelope[Name]['value']> | null };
 
-/** How a recipe writes a property of an envelope: `sideMarks` is `side-mark`. */
-export const writtenName = (field: string): PropertyName => field.replace(/Marks?$/, '-mark') as PropertyName;
+/** How a recipe writes a property of an envelope: `sideMarks` is `side-mark`, `linerPaper` is `liner-paper`. */
+export const writtenName = (field: string): PropertyName =>
+  field.replace('Marks', 'Mark').replace(/[A-Z]/, (letter) => `-${letter.toLowerCase()}`) as PropertyName;
 
 /**
  * The envelope as it would be with these statements in its own block, everything else derived anew. A null takes the
  * property's line out of the block; an inherited one is put back by `default`.
  */
 export function restate(envelope: Envelope, statements: Statements): Envelope {
-  const { name, span, units, card, paper, expects, layers } = envelope;
+  const { name, span, units, card, paper, linerPaper, expects, layers } = envelope;
   const [own, ...likes] = layers;
   const entries = new Map<string, Entry>(own?.entries);
   for (const field of displaced(envelope, statements)) entries.delete(writtenName(field));
@@ -41,9 +44,12 @@ export function restate(envelope: Envelope, statements: Statements): Envelope {
     else if (!entries.delete(property)) entries.set(property, { state: 'default', value: null, span });
   }
   const anew: readonly Layer[] = [{ from: null, entries }, ...likes];
-  const onPaper = paper.origin.kind === 'default' ? null : paper;
-  return withDefaults({ name, span, units }, card, onPaper, { entries: merged(anew), expects, layers: anew });
+  const papers = { paper: named(paper), linerPaper: named(linerPaper) };
+  return withDefaults({ name, span, units }, card, papers, { entries: merged(anew), expects, layers: anew });
 }
+
+const named = (paper: Stated<Paper | null>): Stated<Paper | null> | null =>
+  paper.origin.kind === 'default' ? null : paper;
 
 /** Properties of the envelope's own block whose place these statements take, since they say one thing twice. */
 export function displaced(envelope: Envelope, statements: Statements): readonly Restated[] {

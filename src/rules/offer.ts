@@ -25,6 +25,7 @@ const WRITTEN: { readonly [Name in keyof Values]: (envelope: Envelope, value: Va
   depth: writeLength,
   shift: writeLength,
   tape: writeLength,
+  liner: (envelope, inset) => `inset ${writeLength(envelope, inset)}`,
   sealMark: writeLength,
   bottomMark: writeLength,
   sideMarks: (envelope, [left, right]) =>

@@ -81,6 +81,7 @@ type LengthProperty =
   | 'depth'
   | 'shift'
   | 'tape'
+  | 'liner'
   | 'blank'
   | 'ease'
   | 'sealMark'
@@ -98,6 +99,7 @@ const LENGTHS: {
   depth: { current: ({ envelope }) => envelope.depth.value, state: (depth) => ({ depth }) },
   shift: { current: ({ envelope }) => envelope.shift.value, state: (shift) => ({ shift }) },
   tape: { current: ({ envelope }) => envelope.tape.value, state: (tape) => ({ tape }) },
+  liner: { current: ({ envelope }) => envelope.liner.value ?? 0, state: (liner) => ({ liner }) },
   blank: {
     current: ({ folding }) => Math.min(folding.made.blank.width, folding.made.blank.height),
     state: (side) => ({ blank: { width: side, height: side } }),

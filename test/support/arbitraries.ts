@@ -41,3 +41,16 @@ export const anyEnvelope = fc
       ...shapes,
     }),
   );
+
+/** The same with a lining of any inset, fastened in every way. */
+export const anyLinedEnvelope = fc
+  .record({
+    plain: anyEnvelope,
+    inset: fc.oneof(fc.constant(0), halfMillimetres(0.5, 20)),
+    fasten: fc.constantFrom('glue' as const, 'tuck' as const, 'seal' as const),
+  })
+  .map(({ plain, inset, fasten }) => ({
+    ...plain,
+    liner: { ...plain.liner, value: inset },
+    fasten: { ...plain.fasten, value: fasten },
+  }));

@@ -28,6 +28,9 @@ export interface Wishes {
   readonly caliper?: number;
   readonly tape?: number;
   readonly paper?: Paper | null;
+  readonly liner?: number | null;
+  readonly linerPaper?: Paper | null;
+  readonly linerCaliper?: number;
 }
 
 /** An envelope stated outright, without a recipe's text: for tests of the folding alone. */
@@ -63,6 +66,9 @@ export function envelope(wishes: Wishes): Envelope {
     paper: stated(wishes.paper ?? null),
     caliper: { value: wishes.caliper ?? 0.15, basis: 'stated' },
     tape: stated(wishes.tape ?? 6),
+    liner: stated(wishes.liner ?? null),
+    linerPaper: stated(wishes.linerPaper ?? wishes.paper ?? null),
+    linerCaliper: { value: wishes.linerCaliper ?? wishes.caliper ?? 0.15, basis: 'stated' },
     expects: [],
     layers: [],
   };
