@@ -1,5 +1,5 @@
 import type { Size } from '../recipe/recipe.js';
-import type { FlapRecord, ScoreLine } from './folding.js';
+import type { FlapRecord, GlueLine, ScoreLine } from './folding.js';
 
 /**
  * The numbers of one envelope as made, named as `expect` and the facts JSON name them.
@@ -61,7 +61,16 @@ export interface Facts {
   readonly diagonal: number;
   /** All the tape or glue line of one envelope. */
   readonly tapeLength: number;
+  /** The same strip by strip. */
+  readonly tape: readonly TapeStrip[];
   /** Area of the blank after trimming. */
   readonly area: number;
   readonly caliper: { readonly value: number; readonly basis: 'stated' | 'estimated' | 'assumed' };
+}
+
+/** A strip of tape or line of glue, by the seam that it makes. */
+export interface TapeStrip {
+  readonly name: GlueLine['name'];
+  readonly length: number;
+  readonly width: number;
 }

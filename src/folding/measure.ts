@@ -18,6 +18,7 @@ export function measure(envelope: Envelope, folding: Folding): Facts {
   const caliper = envelope.caliper.value;
   const bulk = envelope.bulk.value;
   const area = pathArea(folding.cutOutline);
+  const tape = folding.glue.map(({ name, from, to, width }) => ({ name, length: distance(from, to), width }));
   const margins = {
     crossing: crossing(made),
     seamOverlap: seamOverlap(made),
@@ -48,7 +49,8 @@ export function measure(envelope: Envelope, folding: Folding): Facts {
     layers: deepest,
     seamLength: seamLength(made),
     diagonal: Math.hypot(made.blank.width, made.blank.height),
-    tapeLength: folding.glue.reduce((sum, { from, to }) => sum + distance(from, to), 0),
+    tapeLength: tape.reduce((sum, { length }) => sum + length, 0),
+    tape,
     area,
     caliper: envelope.caliper,
   };
