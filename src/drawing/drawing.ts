@@ -27,6 +27,8 @@ export type Layer =
   | 'glue'
   /** Where the show side may be decorated, addressed or stamped. */
   | 'zone'
+  /** The part of the flap's zone for raised work: embossing, wax. */
+  | 'raised-zone'
   /** The outline of a lining, and where it is folded. */
   | 'lining'
   | 'lining-fold'
@@ -44,6 +46,8 @@ export type Layer =
   | 'page'
   /** Bars and squares to measure. */
   | 'scale'
+  /** A sample of a kind of line, in a key: nothing to cut or score. Drawn as its `like` says. */
+  | 'sample'
   /** Hairlines that set a page in order. */
   | 'rule'
   | 'lettering';
@@ -76,6 +80,8 @@ export interface Mark {
   readonly layer: Layer;
   readonly shape: Shape;
   readonly span: Span | null;
+  /** Of a sample: the layer whose kind of line it shows. */
+  readonly like?: Layer;
 }
 
 export type Drawing = readonly Mark[];

@@ -10,6 +10,10 @@ const MEANINGS: readonly { readonly layer: Layer; readonly words: string }[] = [
   { layer: 'odd-score', words: 'score from the other face, folds away from you' },
   { layer: 'mark', words: 'mark on the edge, measured from the corner' },
   { layer: 'glue', words: 'tape or glue, on this face' },
+  { layer: 'zone', words: 'on the show side: room to print on the flap; address and stamp on the front' },
+  { layer: 'raised-zone', words: 'on the flap: room for raised work and wax, clear of seams beneath' },
+  { layer: 'lining', words: 'cut' },
+  { layer: 'lining-fold', words: 'fold the lining here, as the envelope folds' },
   { layer: 'join', words: 'where two pages meet' },
 ];
 

@@ -1,4 +1,4 @@
-import type { Layer } from './drawing.js';
+import type { Layer, Mark } from './drawing.js';
 import { INKS, type Ink } from './inks.js';
 
 /** How a layer's lines are drawn: told apart without colour. */
@@ -55,6 +55,7 @@ export const LINE_KINDS: Readonly<Record<Layer, LineKind>> = {
   mark: kind('01.1', NARROW),
   glue: inked(INKS.orange, kind('07.1', NARROW, DOT)),
   zone: inked(INKS.purple, kind('04.2', WIDE, LONG, DOT)),
+  'raised-zone': inked(INKS.purple, kind('04.1', NARROW, LONG, DOT)),
   lining: kind('01.2', WIDE),
   'lining-fold': inked(INKS.blue, kind('02.1', NARROW, DASH)),
   edge: kind('01.2', NARROW),
@@ -63,6 +64,10 @@ export const LINE_KINDS: Readonly<Record<Layer, LineKind>> = {
   join: kind('05.1', HAIRLINE, LONG * 2, DOT * 2, DOT * 2),
   page: kind('01.1', NARROW),
   scale: kind('01.1', NARROW),
+  sample: kind('01.1', NARROW),
   rule: kind('01.1', HAIRLINE),
   lettering: kind('01.1', NARROW),
 };
+
+/** How a mark is drawn: as its layer is, or as the layer that it is a sample of. */
+export const lineKindOf = ({ layer, like }: Mark): LineKind => LINE_KINDS[like ?? layer];

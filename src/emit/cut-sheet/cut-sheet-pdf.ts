@@ -1,4 +1,5 @@
 import { dimensions, type Figure } from '../../drawing/dimensions.js';
+import { lineSample } from '../../drawing/line-sample.js';
 import { place } from '../../drawing/place.js';
 import type { Size } from '../../recipe/recipe.js';
 import type { EmitOptions, Emitter, Job } from '../emitter.js';
@@ -8,7 +9,6 @@ import { paint } from '../pdf/paint.js';
 import { setSheet } from './page/set-sheet.js';
 import type { Item } from './page/strip.js';
 import type { Measure, Style } from './page/type.js';
-import { lineSample } from './line-sample.js';
 import { cutSheet } from './sheet.js';
 
 /** The cut sheet as pages to print and lay on the bench, with a dimensioned drawing of the blank. */

@@ -1,11 +1,11 @@
-import { type Drawing, lettering, line, type Mark, outline } from '../../drawing/drawing.js';
-import { hatch } from '../../drawing/hatch.js';
-import { lineKey } from '../../drawing/line-key.js';
+import { type Drawing, lettering, type Mark } from '../../drawing/drawing.js';
+import { lineKeyBlock } from '../../drawing/line-key-block.js';
 import { SCALE_CHECK_SIZE, scaleCheck } from '../../drawing/scale-check.js';
 import { CAP_HEIGHT, type TextMeasure } from '../../drawing/text-measure.js';
+import { FACE_WORDS, sizes } from '../../drawing/words.js';
 import type { Job } from '../emitter.js';
-import { beside, type Block, hairline, indented, paragraph, stack, standing } from './block.js';
-import { CARE_WORDS, CHECK_WORDS, FACE_WORDS, sizes, steps } from './words.js';
+import { beside, type Block, hairline, paragraph, stack, standing } from '../../drawing/block.js';
+import { CARE_WORDS, CHECK_WORDS, steps } from './words.js';
 
 /** Ems, in mm: 20, 11, 9 and 8 points. */
 const TITLE = 7.06;
@@ -63,51 +63,8 @@ export function footer(
 const MIN_COLUMN = 40;
 
 /** What each kind of line means. */
-export function key(drawings: readonly Drawing[], width: number, measure: TextMeasure): Block {
-  const sample = 22;
-  const rows = lineKey(...drawings).map(({ layer, words }): Block => {
-    const text = indented(paragraph(words, width - sample - GAP, BODY, measure), sample + GAP);
-    const y = (-BODY * CAP_HEIGHT) / 2;
-    const [from, to] = [
-      { x: 0, y },
-      { x: sample, y },
-    ];
-    return {
-      drawing: [...text.drawing, ...(SAMPLES[layer] ?? straight)(layer, from.x, to.x, y)],
-      height: text.height,
-    };
-  });
-  return stack(GAP, caption('Lines', width, measure), ...rows);
-}
-
-type Sample = (layer: Mark['layer'], from: number, to: number, y: number) => readonly Mark[];
-
-const straight: Sample = (layer, from, to, y) => [line(layer, { x: from, y }, { x: to, y })];
-
-/** Layers whose marks are not long lines. */
-const SAMPLES: Partial<Readonly<Record<Mark['layer'], Sample>>> = {
-  waste: (layer, from, to, y) => {
-    const corners = [
-      { x: from, y: y - 1.4 },
-      { x: to, y: y - 1.4 },
-      { x: to, y: y + 1.4 },
-      { x: from, y: y + 1.4 },
-    ];
-    return hatch(corners, 1.5).map((stroke) => line(layer, stroke.from, stroke.to));
-  },
-  mark: (layer, from, to, y) => [
-    line('cut', { x: from, y: y - 1 }, { x: to, y: y - 1 }),
-    line(layer, { x: (from + to) / 2, y: y - 1 }, { x: (from + to) / 2, y: y + 2 }),
-  ],
-  glue: (layer, from, to, y) => [
-    outline(layer, [
-      { x: from, y: y - 1.2 },
-      { x: to, y: y - 1.2 },
-      { x: to, y: y + 1.2 },
-      { x: from, y: y + 1.2 },
-    ]),
-  ],
-};
+export const key = (drawings: readonly Drawing[], width: number, measure: TextMeasure): Block =>
+  captioned('Lines', lineKeyBlock(drawings, width, measure), width, measure);
 
 const caption = (text: string, width: number, measure: TextMeasure): Block =>
   paragraph(text, width, NAME, measure, 'bold');

@@ -1,9 +1,10 @@
 import { gauges, strips } from '../../drawing/gauge.js';
 import type { Size } from '../../recipe/recipe.js';
-import { type Block, stack, standing } from './block.js';
+import { type Block, stack, standing } from '../../drawing/block.js';
 import { body, captioned, SECTION_GAP } from './furniture.js';
 import { composed, type Page, roomAboveFoot, type Setting, turned } from './page.js';
-import { GAUGE_WORDS, JOINED_GAUGE_WORDS, rulerOf } from './words.js';
+import { rulerOf } from '../../drawing/words.js';
+import { GAUGE_WORDS, JOINED_GAUGE_WORDS } from './words.js';
 
 /** The strips of the edge gauge, each a block. */
 const gaugeBlocks = ({ job, measure }: Setting, width: number): readonly Block[] =>

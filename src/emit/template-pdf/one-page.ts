@@ -2,7 +2,7 @@ import type { Drawing } from '../../drawing/drawing.js';
 import { FLAP_NAMES } from '../../folding/folding.js';
 import { place } from '../../drawing/place.js';
 import type { Size } from '../../recipe/recipe.js';
-import { beside, stack, standing } from './block.js';
+import { beside, stack, standing } from '../../drawing/block.js';
 import { footer, heading, key, notes, SECTION_GAP } from './furniture.js';
 import { wholeGauge } from './gauge-pages.js';
 import { composed, type Page, type Setting } from './page.js';

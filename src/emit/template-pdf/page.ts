@@ -4,7 +4,7 @@ import { place } from '../../drawing/place.js';
 import type { TextMeasure } from '../../drawing/text-measure.js';
 import type { Size } from '../../recipe/recipe.js';
 import type { Job } from '../emitter.js';
-import type { Block } from './block.js';
+import type { Block } from '../../drawing/block.js';
 import { footer, SECTION_GAP } from './furniture.js';
 
 /** A finished page: a drawing, and maybe a window through which a part of a larger one is seen. Both in page mm. */

@@ -3,7 +3,7 @@ import { place } from '../../drawing/place.js';
 import { CAP_HEIGHT } from '../../drawing/text-measure.js';
 import { OVERLAP, rowName, type Tiling } from '../../drawing/tile.js';
 import type { Size } from '../../recipe/recipe.js';
-import { type Block, standing } from './block.js';
+import { type Block, standing } from '../../drawing/block.js';
 
 const FIGURE = 3.53;
 /** Room for the letters of the rows and the numbers of the columns. */

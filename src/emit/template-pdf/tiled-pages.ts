@@ -3,7 +3,7 @@ import type { Drawing, Mark } from '../../drawing/drawing.js';
 import { place } from '../../drawing/place.js';
 import { type Tile, tile, type Tiling } from '../../drawing/tile.js';
 import type { Size } from '../../recipe/recipe.js';
-import { beside, type Block, stack } from './block.js';
+import { beside, type Block, stack } from '../../drawing/block.js';
 import { gaugePages, wholeGauge } from './gauge-pages.js';
 import { captioned, heading, key, notes, SECTION_GAP } from './furniture.js';
 import { composed, type Page, roomAboveFoot, type Setting, turned } from './page.js';

@@ -1,14 +1,7 @@
-import { otherLength, readLength, type Ruler } from '../../measure/ruler.js';
-import { sameLength } from '../../measure/slack.js';
-import type { Size } from '../../recipe/recipe.js';
-import type { Job } from '../emitter.js';
-
 export const CHECK_WORDS = {
   print: 'Print at 100 %, nothing fitted to the page.',
   measure: 'Measure both bars and the square before you cut: if they are off, so is everything.',
 };
-
-export const FACE_WORDS = 'It shows the inside of the paper: lay the show side down.';
 
 export const CARE_WORDS =
   'A sharp blade, a cutting mat and a metal safety ruler; several light strokes, the other hand behind the blade, never in its line. The rules of your own workshop, school or country come first.';
@@ -31,26 +24,3 @@ export const JOINED_GAUGE_WORDS =
 
 /** The steps from the printed page to the cut blank. */
 export const steps = (tiled: boolean): readonly string[] => (tiled ? [...TILED_STEPS, ...STEPS] : STEPS);
-
-export const rulerOf = ({ envelope }: Job): Ruler => ({ units: envelope.units, step: envelope.step.value });
-
-/** `Blank 11 1/4 in square (285.8 mm). Face 8 3/4 × 5 3/4 in (222.3 × 145.9 mm).` */
-export function sizes(job: Job): string {
-  const { blank, face, depth } = job.folding.made;
-  const ruler = rulerOf(job);
-  const square = sameLength(blank.width, blank.height);
-  const parts = [
-    square
-      ? `Blank ${readLength(blank.width, ruler)} square (${otherLength(blank.width, ruler)}).`
-      : `Blank ${both(blank, ruler)}.`,
-    `Face ${both(face, ruler)}.`,
-    ...(depth > 0 ? [`Depth ${readLength(depth, ruler)} (${otherLength(depth, ruler)}).`] : []),
-  ];
-  return parts.join(' ');
-}
-
-const both = ({ width, height }: Size, ruler: Ruler): string =>
-  `${bare(readLength(width, ruler))} × ${readLength(height, ruler)} (${bare(otherLength(width, ruler))} × ${otherLength(height, ruler)})`;
-
-/** A length without its unit. */
-const bare = (length: string): string => length.replace(/ [a-z]+$/, '');

@@ -1,7 +1,7 @@
-import type { Drawing, Weight } from '../../drawing/drawing.js';
-import { lettering, line } from '../../drawing/drawing.js';
-import { place } from '../../drawing/place.js';
-import { CAP_HEIGHT, DESCENT, type TextMeasure, wrap } from '../../drawing/text-measure.js';
+import type { Drawing, Weight } from './drawing.js';
+import { lettering, line } from './drawing.js';
+import { place } from './place.js';
+import { CAP_HEIGHT, DESCENT, type TextMeasure, wrap } from './text-measure.js';
 
 /** A piece of a page, hanging from (0, 0) at its upper left corner down to `-height`, in mm. */
 export interface Block {

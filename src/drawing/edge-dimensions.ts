@@ -1,0 +1,89 @@
+import { otherLength, readLength, type Ruler } from '../measure/ruler.js';
+import { distance, type Point } from '../plane/point.js';
+import { lettering, line, type Mark } from './drawing.js';
+import { CAP_HEIGHT, type TextMeasure } from './text-measure.js';
+
+/** Sizes on the page, in mm: the ruler's figures, and the other system's beneath. */
+export const FIGURE = 2.9;
+export const OTHER = 2.5;
+/** From one dimension line to the next further out. */
+export const LEVEL = 7;
+/** An extension line starts this far off the edge and runs as far past its dimension line. */
+export const EXTENSION_GAP = 0.8;
+const STROKE = 0.9;
+/** Between a dimension line and its figures, and between a line and any other lettering. */
+export const CLEAR = 0.9;
+/** An edge that runs this little to the side is upright. */
+const UPRIGHT = 1e-9;
+
+/** What figures are read with, and how many mm on the page a mm of the blank is. */
+export interface Measures {
+  readonly ruler: Ruler;
+  readonly measure: TextMeasure;
+  readonly scale: number;
+}
+
+/** Dimension lines one outside the other along the edge from `start` to `end`, both on the page, on its right-hand side. */
+export function edgeDimensions(
+  start: Point,
+  end: Point,
+  all: readonly number[],
+  { ruler, measure, scale }: Measures,
+): readonly Mark[] {
+  const edge = distance(start, end) || 1;
+  const along = { x: (end.x - start.x) / edge, y: (end.y - start.y) / edge };
+  const out = { x: along.y, y: -along.x };
+  const at = (t: number, off: number): Point => ({
+    x: start.x + along.x * t + out.x * off,
+    y: start.y + along.y * t + out.y * off,
+  });
+  // Read from the left, or from the right side of the page (ISO 129-1, from memory), whichever way the edge runs; figures
+  // stand on the upper side of their line.
+  const forwards = Math.abs(along.x) < UPRIGHT ? along.y > 0 : along.x > 0;
+  const angleDegrees = (Math.atan2(along.y, along.x) * 180) / Math.PI + (forwards ? 0 : 180);
+  const upwards = forwards ? -1 : 1;
+  const outermost = all.length * LEVEL;
+  const stops = [...all.map((length) => length * scale), edge].filter((t) => t <= edge + 1e-6);
+  return [
+    line('dimension', at(0, EXTENSION_GAP), at(0, outermost + EXTENSION_GAP)),
+    ...all.flatMap((length, level): readonly Mark[] => {
+      const off = (level + 1) * LEVEL;
+      const to = length * scale;
+      const [reading, other] = [readLength(length, ruler), otherLength(length, ruler)];
+      const wide = Math.max(measure(reading, FIGURE, 'regular'), measure(other, OTHER, 'regular'));
+      const inside = wide + 2 * CLEAR + 2 * STROKE <= to;
+      // Too short for its figures: they stand beyond, in the first gap between extension lines that holds them.
+      const from = roomAfter(to, stops, wide + 2 * (CLEAR + STROKE)) + CLEAR + STROKE;
+      const text = (words: string, size: number, aside: number): Mark =>
+        lettering(
+          words,
+          at(inside ? to / 2 : from, off + upwards * aside),
+          size,
+          {
+            anchor: inside ? 'middle' : forwards ? 'start' : 'end',
+            angleDegrees,
+          },
+          'dimension',
+        );
+      return [
+        line('dimension', at(to, EXTENSION_GAP), at(to, off + EXTENSION_GAP)),
+        line('dimension', at(0, off), at(inside ? to : from + wide, off)),
+        stroke(at, 0, off),
+        stroke(at, to, off),
+        text(reading, FIGURE, CLEAR),
+        text(other, OTHER, -CLEAR - OTHER * CAP_HEIGHT),
+      ];
+    }),
+  ];
+}
+
+/** Where the first gap of a width starts at or after `from`, between stops in order; past them all where none does. */
+function roomAfter(from: number, stops: readonly number[], width: number): number {
+  const starts = stops.filter((stop) => stop >= from - 1e-6);
+  const free = starts.find((start, index) => (starts[index + 1] ?? Infinity) - start >= width);
+  return free ?? from;
+}
+
+/** The end of a dimension line: an oblique stroke. */
+const stroke = (at: (t: number, off: number) => Point, t: number, off: number): Mark =>
+  line('dimension', at(t - STROKE / 2, off - STROKE / 2), at(t + STROKE / 2, off + STROKE / 2));

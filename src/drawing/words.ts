@@ -1,0 +1,38 @@
+import type { Folding } from '../folding/folding.js';
+import { otherLength, readLength, type Ruler } from '../measure/ruler.js';
+import { sameLength } from '../measure/slack.js';
+import type { Envelope, Size } from '../recipe/recipe.js';
+
+/** What a drawing is made from. */
+export interface Drawn {
+  readonly envelope: Envelope;
+  readonly folding: Folding;
+}
+
+export const FACE_WORDS = 'It shows the inside of the paper: lay the show side down.';
+
+export const rulerOf = ({ envelope }: Drawn): Ruler => ({
+  units: envelope.units,
+  step: envelope.step.value,
+});
+
+/** `Blank 11 1/4 in square (285.8 mm). Face 8 3/4 × 5 3/4 in (222.3 × 145.9 mm).` */
+export function sizes(of: Drawn): string {
+  const { blank, face, depth } = of.folding.made;
+  const ruler = rulerOf(of);
+  const square = sameLength(blank.width, blank.height);
+  const parts = [
+    square
+      ? `Blank ${readLength(blank.width, ruler)} square (${otherLength(blank.width, ruler)}).`
+      : `Blank ${both(blank, ruler)}.`,
+    `Face ${both(face, ruler)}.`,
+    ...(depth > 0 ? [`Depth ${readLength(depth, ruler)} (${otherLength(depth, ruler)}).`] : []),
+  ];
+  return parts.join(' ');
+}
+
+const both = ({ width, height }: Size, ruler: Ruler): string =>
+  `${bare(readLength(width, ruler))} × ${readLength(height, ruler)} (${bare(otherLength(width, ruler))} × ${otherLength(height, ruler)})`;
+
+/** A length without its unit. */
+const bare = (length: string): string => length.replace(/ [a-z]+$/, '');
