@@ -1,0 +1,30 @@
+import type { Figure } from '../../drawing/dimensions.js';
+import { plate } from '../../drawing/plate.js';
+import type { EmitOptions, Emitter, Job, Output } from '../emitter.js';
+import { fontMeasure } from '../font-measure.js';
+import { describe } from './describe.js';
+import { type About, renderSvg } from './render-svg.js';
+
+/** The true-size drawing for cutting machines, drawing programs and web pages. */
+export const svg: Emitter = {
+  name: 'svg',
+  summary: 'the blank at true size, a named group for each kind of line, as SVG',
+  byDefault: true,
+  mediaType: 'image/svg+xml',
+  emit: write,
+};
+
+/** A file's ending, what it shows (null: nothing of the kind), and the words about it. */
+type Picture = readonly [extension: string, figure: Figure | null, about: About];
+
+async function write(job: Job, options: EmitOptions): Promise<readonly Output[]> {
+  const { folding, envelope } = job;
+  const measure = await fontMeasure(options);
+  const title = envelope.title.value;
+  const pictures: readonly Picture[] = [
+    ['.svg', plate(folding, envelope, measure), { title, description: describe(job) }],
+  ];
+  return pictures.flatMap(([extension, figure, about]) =>
+    figure ? [{ extension, bytes: new TextEncoder().encode(renderSvg(figure, about, measure)) }] : [],
+  );
+}
