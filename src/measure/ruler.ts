@@ -54,6 +54,9 @@ export function ceilToStep(mm: number, step: number): number {
   return (Math.abs(steps - nearest) <= noise(steps) ? nearest : Math.ceil(steps)) * step + 0;
 }
 
+/** The graduation at or below a length; one a billionth above it counts as at it. */
+export const floorToStep = (mm: number, step: number): number => 0 - ceilToStep(-mm, step);
+
 const noise = (steps: number): number => 1e-9 * Math.max(1, Math.abs(steps));
 
 /** The finest graduation at which a stated length is still read as it stands, in mm. */

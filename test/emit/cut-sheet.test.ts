@@ -3,6 +3,8 @@ import { expect, test } from 'vitest';
 import type { Block, Cell, CutSheet } from '../../src/emit/cut-sheet/content.js';
 import { cutSheet } from '../../src/emit/cut-sheet/sheet.js';
 import type { Job } from '../../src/emit/emitter.js';
+import { LETTER } from '../../src/folding/front-zones.js';
+import { zones } from '../../src/folding/zones.js';
 import { halfLetter, job } from '../support/jobs.js';
 import { type Read, readLengths } from '../support/read-lengths.js';
 
@@ -109,6 +111,30 @@ test('thick stock is scored with its thickness allowed for', () => {
   expect(wordsOf(cutSheet(halfLetter()), 'steps')).not.toContain('This stock is thick');
 });
 
+test('tape is cut to lengths rounded down, and told in all', () => {
+  // Lower strips: 4 1/16 in + 1 mm − 6 mm·√2 = 95.7 mm, down to 3 3/4 in; seal strips: 3 1/8 in − 4 mm = 75.4 mm, down to
+  // 2 15/16 in (worked out in test/folding/seams.test.ts); in all 2·(95.70 + 75.38) = 342.2 mm, 13.47 in.
+  const sheet = cutSheet(halfLetter());
+  expect(table(sheet, 'tape')).toEqual([
+    ['Lower seams', { read: '3 3/4 in', other: '95.3 mm' }, '2'],
+    ['Edges of the seal flap', { read: '2 15/16 in', other: '74.6 mm' }, '2'],
+  ]);
+  expect(wordsOf(sheet, 'tape')).toContain('13 1/2 in (342.2 mm) in all');
+});
+
+test('the front says how it is held, and a small one that no zone is given', () => {
+  expect(wordsOf(cutSheet(halfLetter()), 'zones')).toContain('fold at the top');
+  const upright = job({ face: { width: 110, height: 160 } });
+  expect(wordsOf(cutSheet(upright), 'zones')).toContain('fold on the left');
+  expect(wordsOf(cutSheet(job({ face: { width: 110, height: 80 } })), 'zones')).toContain(
+    'Smaller than 140 × 90 mm (5.51 × 3.54 in)',
+  );
+});
+
+test('the side to show lies face down, so that words on the flap stand upside down', () => {
+  expect(wordsOf(cutSheet(halfLetter()), 'steps')).toMatch(/lies face down.*seal flap stand upside down/);
+});
+
 test('hot wax has its own caution, and local rules go before', () => {
   expect(wordsOf(cutSheet(halfLetter({}, { fasten: 'seal' })), 'cautions')).toContain('Hot wax');
   expect(wordsOf(cutSheet(halfLetter()), 'cautions')).toMatch(
@@ -171,7 +197,8 @@ test.each([
     ...numbersIn({ ...facts, made: { ...folding.made, faceCentre: null } }),
     ...numbersIn([envelope.tolerance, envelope.tape, envelope.step].map(({ value }) => value)),
     ...Object.values(facts.flaps).flatMap(({ height }) => [face.width - height, face.height - height]),
-    ...folding.glue.map(({ from, to }) => Math.hypot(to.x - from.x, to.y - from.y)),
+    ...facts.tape.flatMap(({ length }) => [length, roundedDown(length, envelope.step.value)]),
+    ...zoneLengths(of),
     ...['width', 'height'].flatMap((side) => marksPassing(of, facts.blank[side as 'width' | 'height'])),
     envelope.tape.value + 2,
     ...TRADE,
@@ -186,6 +213,22 @@ test.each([
   );
   expect(stray.map(({ text }: Read) => text)).toEqual([]);
 });
+
+const roundedDown = (length: number, step: number): number => Math.floor(length / step + 1e-9) * step;
+
+/** What is told of the zones: from the seal flap's fold, across it, and from the edges of the front. */
+function zoneLengths({ envelope, folding, facts }: Job): readonly number[] {
+  const { flap, front } = zones(envelope, folding);
+  const fold = facts.diagonal / 2 - (facts.scores.seal.at(-1)?.fromCorner ?? 0);
+  const parts = flap.print ? [flap.print, ...flap.raised] : [];
+  return [
+    ...parts.flatMap((part) => part.map(({ y }) => y - fold)),
+    ...parts.map((part) => Math.max(...part.map(({ x }) => x)) - Math.min(...part.map(({ x }) => x))),
+    ...numbersIn([front.address, front.stamp].map((zone) => ({ ...zone, outline: null }))),
+    LETTER.smallest.width,
+    LETTER.smallest.height,
+  ];
+}
 
 /** First mark of one corner and outermost of the other, less the edge between them: for every two corners. */
 const marksPassing = ({ facts }: Job, edge: number): readonly number[] =>

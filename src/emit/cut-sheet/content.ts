@@ -41,6 +41,8 @@ export type SectionName =
   | 'cut'
   | 'marks'
   | 'corners'
+  | 'zones'
+  | 'tape'
   | 'dry-fold'
   | 'cautions'
   | 'steps'

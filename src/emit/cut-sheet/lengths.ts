@@ -14,19 +14,23 @@ export interface Lengths {
   readonly area: (mm2: number) => Reading;
   /** Both sides as the ruler reads them: `8 1/2 × 5 1/2 in`. */
   readonly readSize: (size: Size) => Reading;
+  /** Both sides off the ruler: `3.54 × 1.57 in`. */
+  readonly exactSize: (size: Size) => Reading;
 }
 
 export function lengths(ruler: Ruler): Lengths {
   const other: Units = ruler.units === 'in' ? 'mm' : 'in';
   const read = (mm: number): Reading => ({ read: readLength(mm, ruler), other: otherLength(mm, ruler) });
+  const exact = (mm: number): Reading => ({
+    read: exactLength(mm, ruler.units),
+    other: exactLength(mm, other),
+  });
   return {
     read,
-    exact: (mm) => ({ read: exactLength(mm, ruler.units), other: exactLength(mm, other) }),
+    exact,
     area: (mm2) => ({ read: readArea(mm2, ruler.units), other: readArea(mm2, other) }),
-    readSize: ({ width, height }) => {
-      const [across, up] = [read(width), read(height)];
-      return { read: sized(across.read, up.read), other: sized(across.other, up.other) };
-    },
+    readSize: ({ width, height }) => sized(read(width), read(height)),
+    exactSize: ({ width, height }) => sized(exact(width), exact(height)),
   };
 }
 
@@ -34,7 +38,10 @@ const readArea = (mm2: number, units: Units): string =>
   `${printShort(mm2 / MM_PER[units] ** 2, units === 'mm' ? 1 : 3)} ${units}²`;
 
 /** Two lengths of one unit, the unit said once. */
-const sized = (width: string, height: string): string => `${width.replace(/ [a-z]+$/, '')} × ${height}`;
+const sized = (width: Reading, height: Reading): Reading => ({
+  read: `${width.read.replace(/ [a-z]+$/, '')} × ${height.read}`,
+  other: `${width.other.replace(/ [a-z]+$/, '')} × ${height.other}`,
+});
 
 /** A mass in g and ounces, the recipe's own system first. */
 export function readMass(grams: number, units: Units): Reading {

@@ -11,6 +11,8 @@ import { finished } from './sections/finished.js';
 import { margins } from './sections/margins.js';
 import { marks } from './sections/marks.js';
 import { steps } from './sections/steps.js';
+import { tape } from './sections/tape.js';
+import { zones } from './sections/zones.js';
 
 /** The figures of the work first, then the cautions, the work, and what there is to spare. One that has nothing to say is left out. */
 const SECTIONS: readonly ((bench: Bench) => Section | null)[] = [
@@ -18,6 +20,8 @@ const SECTIONS: readonly ((bench: Bench) => Section | null)[] = [
   cut,
   marks,
   corners,
+  zones,
+  tape,
   dryFold,
   cautions,
   steps,

@@ -28,6 +28,8 @@ export function arrange(sheet: CutSheet, figure: Figure, page: Size, measure: Me
     ...cutBesideDrawing(set, figure, page, measure),
     ...marksBesideDryFold(set, width),
     ...set('corners', width),
+    ...set('zones', width),
+    ...whole(set('tape', width)),
     ...set('cautions', width),
     ...set('steps', width),
     ...marginsBesideFinished(set, width),

@@ -1,5 +1,5 @@
 import type { Bench } from '../bench.js';
-import type { Section, Term } from '../content.js';
+import type { Section } from '../content.js';
 import { both, readMass } from '../lengths.js';
 
 /** What the finished envelope comes to. */
@@ -17,7 +17,6 @@ export const finished = (bench: Bench): Section => {
             text: `${both(say.exact(facts.thickness))} closed, with a card ${both(say.exact(facts.card.bulk))} thick${qualified(bench)}`,
           },
           { label: 'Mass', text: mass(bench) },
-          ...tape(bench),
         ],
       },
     ],
@@ -35,13 +34,3 @@ function mass({ facts, envelope }: Bench): string {
     (contents === null ? ', empty' : `, with contents of ${both(readMass(contents, envelope.units))}`)
   );
 }
-
-const tape = ({ facts, say, envelope }: Bench): readonly Term[] =>
-  facts.tapeLength > 0
-    ? [
-        {
-          label: 'Tape or glue',
-          text: `${both(say.read(facts.tapeLength))} in all, ${both(say.read(envelope.tape.value))} wide`,
-        },
-      ]
-    : [];

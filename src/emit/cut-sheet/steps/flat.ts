@@ -3,6 +3,7 @@
  * In: the bench. Out: a step, or null where this envelope does not need it.
  * Refuses to know: the steps before and after it.
  */
+import { CLEAR_OF_SCORES } from '../../../folding/flap-zones.js';
 import { passingMarks } from '../../../folding/scores.js';
 import { sameLength } from '../../../measure/slack.js';
 import type { Bench } from '../bench.js';
@@ -10,9 +11,6 @@ import type { Step } from '../content.js';
 import { both } from '../lengths.js';
 import { sentences } from '../words.js';
 import { passEachOther, whoseMarks } from '../sections/marks.js';
-
-/** Nothing is printed, written or glued nearer to a score than this, in mm (our judgement). */
-const CLEAR_OF_SCORES = 3;
 
 export const lookToTheGrain = (): Step => ({
   title: 'Find the grain',
@@ -54,7 +52,8 @@ export function makeTheMarks(bench: Bench): Step {
 export const decorate = ({ say }: Bench): Step => ({
   title: 'Decorate and line',
   text:
-    'Do it now, while the blank is flat. Words on the seal flap stand upside down on the open blank seen from the show ' +
-    `side. Keep ${both(say.exact(CLEAR_OF_SCORES))} clear of every score, and clear of glue; keep raised work off the ` +
-    'seams beneath. A lining is glued to the seal flap only, never across its hinge.',
+    'Do it now, while the blank is flat. The side to show lies face down: turn the blank over like a page, the seal corner ' +
+    'still furthest from you. There, words on the seal flap stand upside down. Keep to the zones given above, and ' +
+    `${both(say.exact(CLEAR_OF_SCORES))} clear of every score. ` +
+    'A lining is glued to the seal flap only, never across its hinge.',
 });

@@ -1,10 +1,10 @@
 import { TAPE_CLEARANCE } from '../../../folding/closure.js';
 import type { GlueLine } from '../../../folding/folding.js';
 import type { Envelope } from '../../../recipe/recipe.js';
-import { distance } from '../../../plane/point.js';
 import type { Bench } from '../bench.js';
 import type { Step } from '../content.js';
 import { both } from '../lengths.js';
+import { stripToCut } from '../strip-to-cut.js';
 import { sentences } from '../words.js';
 
 /** Only where the bottom flap alone closes too little. */
@@ -62,10 +62,10 @@ function sealStrip(bench: Bench): string {
 }
 
 /** ` 4 7/8 in (123.8 mm) long`, a pair's lengths apart when they differ, or nothing where there is no such strip. */
-function long({ folding, say }: Bench, ...names: readonly GlueLine['name'][]): string {
-  const lengths = folding.glue
+function long(bench: Bench, ...names: readonly GlueLine['name'][]): string {
+  const lengths = bench.facts.tape
     .filter(({ name }) => names.includes(name))
-    .map(({ from, to }) => both(say.read(distance(from, to))));
+    .map(({ length }) => both(bench.say.read(stripToCut(bench, length))));
   const [first, ...others] = lengths;
   if (first === undefined) return '';
   return others.every((length) => length === first)
