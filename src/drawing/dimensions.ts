@@ -5,8 +5,9 @@ import type { Point } from '../plane/point.js';
 import type { Envelope, Size } from '../recipe/recipe.js';
 import { blankDimensions, dimensionsReach } from './blank-dimensions.js';
 import { drawBlank } from './draw-blank.js';
-import { type Drawing, type Lettering, lettering, type Mark } from './drawing.js';
+import { type Lettering, lettering, type Mark } from './drawing.js';
 import { CLEAR, FIGURE, OTHER } from './edge-dimensions.js';
+import type { Figure } from './figure.js';
 import { place } from './place.js';
 import { CAP_HEIGHT, DESCENT, type TextMeasure } from './text-measure.js';
 
@@ -17,12 +18,7 @@ const NAME_GAP = 3;
 const HATCH = 1.2;
 const TICK = 1.6;
 
-/** A drawing with its box: from (0, 0) to (width, height), in mm on the page. */
-export interface Figure extends Size {
-  readonly drawing: Drawing;
-  /** How large the blank is drawn: 0.5 is half size. */
-  readonly scale: number;
-}
+export type { Figure } from './figure.js';
 
 /**
  * The blank as a diamond seen from the inside, as large as a box allows, with its marks dimensioned from their corners
@@ -52,7 +48,6 @@ export function dimensions(folding: Folding, envelope: Envelope, box: Size, meas
     drawing: [...place(blank, { scale, ...centre }), ...place(notes, centre)],
     width,
     height,
-    scale,
   };
 }
 

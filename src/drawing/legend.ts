@@ -13,25 +13,26 @@ const BODY = 3.18;
 const GAP = 3;
 const SECTION_GAP = 6;
 
-export interface Legend {
+/** What a drawing is called, and what is said of it, a paragraph each. */
+export interface LegendWords {
   readonly title: string;
-  /** A paragraph each. */
-  readonly words: readonly string[];
-  /** The lines to explain. */
-  readonly drawing: Drawing;
-  readonly width: number;
-  readonly measure: TextMeasure;
+  readonly paragraphs: readonly string[];
 }
 
 /** What a drawing shows, the key to its lines, and bars to measure. */
-export function legend({ title, words, drawing, width, measure }: Legend): Block {
+export function legend(
+  { title, paragraphs }: LegendWords,
+  drawing: Drawing,
+  width: number,
+  measure: TextMeasure,
+): Block {
   const column = Math.min(width, WIDEST);
   return stack(
     SECTION_GAP,
     stack(
       GAP,
       paragraph(title, column, TITLE, measure, 'bold'),
-      ...words.map((text) => paragraph(text, column, BODY, measure)),
+      ...paragraphs.map((text) => paragraph(text, column, BODY, measure)),
     ),
     lineKeyBlock([drawing], column, measure),
     standing(scaleCheck(), SCALE_CHECK_SIZE.height),

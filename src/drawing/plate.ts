@@ -1,22 +1,16 @@
 import { blankCorners } from '../folding/blank.js';
 import { FLAP_NAMES, type FlapName, type FlapRecord, type Folding } from '../folding/folding.js';
-import type { Ruler } from '../measure/ruler.js';
 import type { Point } from '../plane/point.js';
 import type { Envelope } from '../recipe/recipe.js';
-import { stack, standing } from './block.js';
 import { blankDimensions, dimensionsReach } from './blank-dimensions.js';
-import type { Figure } from './dimensions.js';
 import { drawBlank } from './draw-blank.js';
 import { drawZones } from './draw-zones.js';
 import { type Drawing, type Lettering, lettering } from './drawing.js';
 import { FIGURE } from './edge-dimensions.js';
-import { legend, LEGEND_WIDTH } from './legend.js';
+import { type Figure, overLegend } from './figure.js';
 import { place, placer, SQUARE_TO_PAGE } from './place.js';
 import { CAP_HEIGHT, type TextMeasure } from './text-measure.js';
-import { FACE_WORDS, sizes } from './words.js';
-
-/** Between the drawing and the legend beneath it, in mm. */
-const GAP = 6;
+import { FACE_WORDS, rulerOf, sizes } from './words.js';
 
 /**
  * The one true-size drawing that every file format converts: the blank with its edges square to the page, seen from the
@@ -28,20 +22,17 @@ export function plate(folding: Folding, envelope: Envelope, measure: TextMeasure
   const lines = [...drawBlank(folding, envelope), ...drawZones(folding, envelope)];
   const square = { angleDegrees: SQUARE_TO_PAGE, x: reach + blank.width / 2, y: reach + blank.height / 2 };
   const corners = cornersOf(folding, placer(square));
-  const ruler: Ruler = { units: envelope.units, step: envelope.step.value };
-  const above: Drawing = [
+  const drawing: Drawing = [
     ...place(lines, square),
-    ...blankDimensions(folding, corners, { ruler, measure, scale: 1 }),
+    ...blankDimensions(folding, corners, { ruler: rulerOf({ envelope, folding }), measure, scale: 1 }),
     ...FLAP_NAMES.map((flap) => cornerName(flap, corners[flap])),
   ];
-  const width = Math.max(blank.width + 2 * reach, LEGEND_WIDTH);
-  const words = [`${envelope.name}: the blank at true size. ${FACE_WORDS}`, sizes({ envelope, folding })];
-  const whole = stack(
-    GAP,
-    standing(place(above, { x: (width - blank.width) / 2 - reach }), blank.height + 2 * reach),
-    legend({ title: envelope.title.value, words, drawing: lines, width, measure }),
-  );
-  return { drawing: place(whole.drawing, { y: whole.height }), width, height: whole.height, scale: 1 };
+  const figure = { drawing, width: blank.width + 2 * reach, height: blank.height + 2 * reach };
+  const words = {
+    title: envelope.title.value,
+    paragraphs: [`${envelope.name}: the blank at true size. ${FACE_WORDS}`, sizes({ envelope, folding })],
+  };
+  return overLegend(figure, words, measure);
 }
 
 function cornersOf({ made }: Folding, at: (point: Point) => Point): FlapRecord<Point> {

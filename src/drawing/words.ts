@@ -24,14 +24,15 @@ export function sizes(of: Drawn): string {
   const parts = [
     square
       ? `Blank ${readLength(blank.width, ruler)} square (${otherLength(blank.width, ruler)}).`
-      : `Blank ${both(blank, ruler)}.`,
-    `Face ${both(face, ruler)}.`,
+      : `Blank ${readSizes(blank, ruler)}.`,
+    `Face ${readSizes(face, ruler)}.`,
     ...(depth > 0 ? [`Depth ${readLength(depth, ruler)} (${otherLength(depth, ruler)}).`] : []),
   ];
   return parts.join(' ');
 }
 
-const both = ({ width, height }: Size, ruler: Ruler): string =>
+/** `8 3/4 × 5 3/4 in (222.3 × 145.9 mm)` */
+export const readSizes = ({ width, height }: Size, ruler: Ruler): string =>
   `${bare(readLength(width, ruler))} × ${readLength(height, ruler)} (${bare(otherLength(width, ruler))} × ${otherLength(height, ruler)})`;
 
 /** A length without its unit. */
