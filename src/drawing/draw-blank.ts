@@ -1,11 +1,13 @@
 import { blankCorners } from '../folding/blank.js';
 import { EDGES } from '../folding/corner-directions.js';
-import type { Crease, FlapName, Folding, GlueLine } from '../folding/folding.js';
+import type { FlapName, Folding } from '../folding/folding.js';
 import { between, distance, type Point, turn } from '../plane/point.js';
 import type { Envelope } from '../recipe/recipe.js';
 import type { Span } from '../text/span.js';
-import { type Drawing, type Layer, line, type Mark, outline } from './drawing.js';
+import { type Drawing, line, type Mark, outline } from './drawing.js';
 import { hatch } from './hatch.js';
+import { scoreLayer } from './score-layer.js';
+import { stripOutline } from './strip-outline.js';
 
 /** How far apart hatching is drawn, and how far a mark reaches out over the blank's edge, in mm of the blank. */
 export interface BlankStyle {
@@ -23,17 +25,14 @@ export function drawBlank(folding: Folding, envelope: Envelope, style: BlankStyl
   const whence = spans(envelope);
   return [
     ...folding.offcuts.flatMap((offcut) => waste(folding, offcut.outline, style.hatchSpacing)),
-    ...folding.glue.map(glueStrip),
+    ...folding.glue.map((strip) => outline('glue', stripOutline(strip))),
     ...folding.creases.map((crease) =>
-      line(creaseLayer(crease), crease.from, crease.to, whence.score(crease.flap)),
+      line(scoreLayer(crease), crease.from, crease.to, whence.score(crease.flap)),
     ),
     ...edgeMarks(folding, style.markLength, whence),
     { layer: 'cut', shape: { kind: 'path', path: folding.cutOutline }, span: whence.blank },
   ];
 }
-
-const creaseLayer = ({ order, sense }: Crease): Layer =>
-  sense === 'mountain' ? 'odd-score' : order === 'second' ? 'second-score' : 'score';
 
 /** Points this near the blank's edge lie on it, in mm (offcuts are computed on a grid of 1e-5 mm). */
 const ON_EDGE = 1e-3;
@@ -50,17 +49,6 @@ function waste({ blankOutline }: Folding, offcut: readonly Point[], spacing: num
     return onBlank ? [line('blank', from, to)] : [];
   });
   return [...hatch(offcut, spacing).map(({ from, to }) => line('waste', from, to)), ...edges];
-}
-
-function glueStrip({ from, to, width }: GlueLine): Mark {
-  const half = width / 2 / (distance(from, to) || 1);
-  const across = { x: (from.y - to.y) * half, y: (to.x - from.x) * half };
-  return outline('glue', [
-    { x: from.x - across.x, y: from.y - across.y },
-    { x: to.x - across.x, y: to.y - across.y },
-    { x: to.x + across.x, y: to.y + across.y },
-    { x: from.x + across.x, y: from.y + across.y },
-  ]);
 }
 
 /** A tick over the edge, outward, at every mark: each flap's first and second, on both edges of its corner. */

@@ -1,4 +1,4 @@
-import { distance, type Point, turn } from './point.js';
+import { distance, type Point, type Segment, turn } from './point.js';
 
 /** Corners in order, counter-clockwise, the first not repeated; fewer than three bound nothing. */
 export type Polygon = readonly Point[];
@@ -15,6 +15,10 @@ export function area(polygon: Polygon): number {
   });
   return twice / 2;
 }
+
+/** From each corner to the next, and from the last to the first. */
+export const edgesOf = (polygon: Polygon): readonly Segment[] =>
+  polygon.map((from, index) => ({ from, to: polygon[(index + 1) % polygon.length] ?? from }));
 
 /** Least and greatest coordinates; of no points at all, an empty box at the origin. */
 export function bounds(points: readonly Point[]): { readonly min: Point; readonly max: Point } {
