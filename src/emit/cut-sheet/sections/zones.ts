@@ -77,19 +77,20 @@ function frontTerms({ say }: Bench, { address, stamp, hinge, height }: FrontZone
       },
     ];
   }
+  const fromBottom = height - address.fromTop - address.height;
   return [
     {
       label: 'Address',
       text:
-        `Hold the front with ${held}. The address has a panel ${both(say.readSize(address))}: ` +
-        `${both(say.exact(address.fromTop))} below the top edge, ${both(say.exact(address.fromRight))} from the right edge ` +
-        `and ${both(say.exact(height - address.fromTop - address.height))} from the bottom edge.`,
+        `Hold the front with ${held}. The address has a panel ${both(say.readSize(address))}, ` +
+        `${both(say.exact(address.fromTop))} below the top edge, ${both(say.exact(address.fromRight))} from the right and ` +
+        `${both(say.exact(fromBottom))} from the bottom edge.`,
     },
     {
       label: 'Stamp',
       text:
-        `Leave the corner at the top right free for stamps and postmark, ${both(say.exactSize(stamp))}. ` +
-        'Your post’s own rules come before these.',
+        `Leave ${both(say.exactSize(stamp))} free in the corner at the top right, for stamps and postmark. ` +
+        'Your post’s own rules come first.',
     },
   ];
 }
