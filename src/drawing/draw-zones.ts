@@ -1,7 +1,7 @@
 import type { Folding } from '../folding/folding.js';
 import { zones } from '../folding/zones.js';
 import type { Envelope } from '../recipe/recipe.js';
-import { type Drawing, outline } from './drawing.js';
+import { type Drawing, outline, polyline } from './drawing.js';
 
 /**
  * Where the show side may be decorated, addressed and stamped, in the blank's frame: seen through the paper, since that
@@ -12,6 +12,8 @@ export function drawZones(folding: Folding, envelope: Envelope): Drawing {
   return [
     ...(flap.print ? [outline('zone', flap.print)] : []),
     ...flap.raised.map((part) => outline('raised-zone', part)),
-    ...[front.address, front.stamp].flatMap((zone) => (zone ? [outline('zone', zone.outline)] : [])),
+    ...(front.address ? [outline('zone', front.address.outline)] : []),
+    // Its other two sides are the front's own edges.
+    ...(front.stamp ? [polyline('zone', front.stamp.outline.slice(1))] : []),
   ];
 }

@@ -5,15 +5,31 @@ import type { Envelope } from '../recipe/recipe.js';
 import { type Drawing, line, path } from './drawing.js';
 import { edgeDimensions, EXTENSION_GAP, FIGURE, LEVEL } from './edge-dimensions.js';
 import { type Figure, overLegend } from './figure.js';
+import type { LegendWords } from './legend.js';
 import { place } from './place.js';
 import type { TextMeasure } from './text-measure.js';
 import { readSizes, rulerOf } from './words.js';
+
+/** A lining's figure, and what is said of it. */
+export interface LiningFigure extends Figure {
+  readonly words: LegendWords;
+}
+
+/** The lining's figure over a legend: a drawing of its own, like `plate`. Null where the envelope has none. */
+export function liningPlate(folding: Folding, envelope: Envelope, measure: TextMeasure): Figure | null {
+  const figure = liningFigure(folding, envelope, measure);
+  return figure && overLegend(figure, figure.words, measure);
+}
 
 /**
  * A lining at true size: its outline, where it folds, its width, and from its foot the heights of its folds and of its tip.
  * The side that is seen lies up, the flap's tip is on top. Null where the envelope has none.
  */
-export function liningPlate(folding: Folding, envelope: Envelope, measure: TextMeasure): Figure | null {
+export function liningFigure(
+  folding: Folding,
+  envelope: Envelope,
+  measure: TextMeasure,
+): LiningFigure | null {
   const { liner } = folding;
   if (!liner) return null;
   const { min, max } = bounds(flatten(liner.outline));
@@ -35,17 +51,16 @@ export function liningPlate(folding: Folding, envelope: Envelope, measure: TextM
     ...edgeDimensions(left, right, [size.width], measures),
     ...edgeDimensions(right, { x: size.width, y: size.height }, heights, measures),
   ];
-  const figure: Figure = {
+  return {
     drawing: place(drawing, { x: reach, y: reach }),
     width: size.width + 2 * reach,
     height: size.height + reach + FIGURE,
+    words: {
+      title: `${envelope.title.value}: lining`,
+      paragraphs: [
+        `${envelope.name}: the lining at true size, ${readSizes(size, ruler)}. It shows the side that is seen.`,
+        'Glue it to the seal flap only, never across the hinge, and leave the flap’s own strips of glue free.',
+      ],
+    },
   };
-  const words = {
-    title: `${envelope.title.value}: lining`,
-    paragraphs: [
-      `${envelope.name}: the lining at true size, ${readSizes(size, ruler)}. It shows the side that is seen.`,
-      'Glue it to the seal flap only, never across the hinge, and leave the flap’s own strips of glue free.',
-    ],
-  };
-  return overLegend(figure, words, measure);
 }

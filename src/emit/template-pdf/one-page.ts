@@ -3,9 +3,9 @@ import { FLAP_NAMES } from '../../folding/folding.js';
 import { place } from '../../drawing/place.js';
 import type { Size } from '../../recipe/recipe.js';
 import { beside, stack, standing } from '../../drawing/block.js';
-import { footer, heading, key, notes, SECTION_GAP } from './furniture.js';
+import { heading, key, notes, SECTION_GAP } from './furniture.js';
 import { wholeGauge } from './gauge-pages.js';
-import { composed, type Page, type Setting } from './page.js';
+import { holding, type Page, type Setting } from './page.js';
 
 /** Room about the blank for the ends of its marks, in mm. */
 const AROUND = 4;
@@ -36,9 +36,5 @@ export function onePage(setting: Setting, blank: Drawing, size: Size | null): Pa
     ),
     gauge,
   );
-  const name = { name: 'Template', place: 'all on one page' };
-  const foot = footer(job, name, inner, measure).height;
-  const needed = whole.height + SECTION_GAP + foot + 2 * margin;
-  if (size && needed > size.height) return null;
-  return composed(setting, size ?? { width: inner + 2 * margin, height: needed }, name, whole);
+  return holding(setting, whole, { name: 'Template', place: 'all on one page' }, size, inner);
 }

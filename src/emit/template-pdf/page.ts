@@ -55,5 +55,19 @@ export function composed(
   };
 }
 
+/** A page with a block above its foot: of a size, null where that is too low; or, without one, as high as it takes. */
+export function holding(
+  setting: Setting,
+  block: Block,
+  name: PageLabel,
+  size: Size | null,
+  width: number,
+): Page | null {
+  const { job, margin, measure } = setting;
+  const height = block.height + SECTION_GAP + footer(job, name, width, measure).height + 2 * margin;
+  if (size && height > size.height) return null;
+  return composed(setting, size ?? { width: width + 2 * margin, height }, name, block);
+}
+
 /** The same sheet lying on its long side. */
 export const turned = ({ width, height }: Size): Size => ({ width: height, height: width });

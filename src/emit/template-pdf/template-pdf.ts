@@ -7,10 +7,12 @@
 import { drawBlank } from '../../drawing/draw-blank.js';
 import { flapNames } from '../../drawing/flap-names.js';
 import { place, SQUARE_TO_PAGE } from '../../drawing/place.js';
+import type { Size } from '../../recipe/recipe.js';
 import type { EmitOptions, Emitter, Job } from '../emitter.js';
 import { paperSize, WIDEST_MARGIN } from '../paper-size.js';
 import { LONGEST_PAGE, openDocument } from '../pdf/document.js';
 import { paint, paintWithin } from '../pdf/paint.js';
+import { liningPages } from './lining-pages.js';
 import { onePage } from './one-page.js';
 import { type Page, type Setting, turned } from './page.js';
 import { tiledPages } from './tiled-pages.js';
@@ -40,15 +42,19 @@ async function write(job: Job, options: EmitOptions): Promise<Uint8Array> {
   return document.finish();
 }
 
-/** All on one page where that is asked for or fits; else spread over pages of the printer's size. */
+/** The blank, then the lining where there is one. */
 function pages(setting: Setting, options: EmitOptions): readonly Page[] {
+  const sheet = options.page === 'fit' ? null : paperSize(options.page, setting.job.envelope.units);
+  return [...blankPages(setting, sheet), ...liningPages(setting, sheet)];
+}
+
+/** All on one page where that is asked for or fits; else spread over pages of the printer's size. */
+function blankPages(setting: Setting, sheet: Size | null): readonly Page[] {
   const { folding, envelope } = setting.job;
   const lines = drawBlank(folding, envelope);
   const names = flapNames(folding, lines, setting.measure);
   const blank = place([...lines, ...names], { angleDegrees: SQUARE_TO_PAGE });
-  const sheet = options.page === 'fit' ? null : paperSize(options.page, envelope.units);
-  const sheets = sheet ? [sheet, turned(sheet)] : [null];
-  for (const size of sheets) {
+  for (const size of sheet ? [sheet, turned(sheet)] : [null]) {
     const one = onePage(setting, blank, size);
     if (one && one.size.width <= LONGEST_PAGE && one.size.height <= LONGEST_PAGE) return [one];
   }
