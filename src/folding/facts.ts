@@ -1,4 +1,4 @@
-import type { Size } from '../recipe/recipe.js';
+import type { Caliper, Size } from '../recipe/recipe.js';
 import type { FlapRecord, GlueLine, ScoreLine } from './folding.js';
 
 /**
@@ -54,7 +54,25 @@ export interface Facts {
     readonly height: number;
     readonly copies: number;
   } | null;
-  /** Greatest number of layers on the back. */
+  /** A lining; null where none is asked for, or where its inset leaves none. */
+  readonly liner: {
+    /** The box of the paper to cut: along the flap's hinge, and across it. */
+    readonly width: number;
+    readonly height: number;
+    readonly area: number;
+    /** From its lower edge to where it folds: once, or twice in a box. */
+    readonly folds: readonly number[];
+    /** How far it reaches up the seal flap from that flap's outermost score (negative: short of it). */
+    readonly reach: number;
+    /** What its layers on the front panel and on the flap add to the closed envelope. */
+    readonly thickness: number;
+    readonly caliper: Caliper;
+    readonly paper: string | null;
+    /** From one sheet of its paper, in plain rows. */
+    readonly copies: number | null;
+    readonly mass: number | null;
+  } | null;
+  /** Greatest number of layers of the envelope's own paper on the back. */
   readonly layers: number;
   /** Usable length of each lower seam. */
   readonly seamLength: number;
@@ -65,7 +83,7 @@ export interface Facts {
   readonly tape: readonly TapeStrip[];
   /** Area of the blank after trimming. */
   readonly area: number;
-  readonly caliper: { readonly value: number; readonly basis: 'stated' | 'estimated' | 'assumed' };
+  readonly caliper: Caliper;
 }
 
 /** A strip of tape or line of glue, by the seam that it makes. */

@@ -4,10 +4,12 @@ import { regionArea } from '../plane/region.js';
 import type { Envelope, Size } from '../recipe/recipe.js';
 import { cutTips } from './closure.js';
 import { isSide } from './corner-directions.js';
+import { copiesOf } from './copies.js';
 import { layers } from './cover.js';
 import type { Facts } from './facts.js';
 import { FLAP_NAMES, type AsMade, type FlapName, type FlapRecord, type Folding } from './folding.js';
 import { seamLength, seamOverlap } from './glue.js';
+import { linerFacts } from './liner-facts.js';
 import { crossing } from './scores.js';
 import { closureLoss, crossingLoss, depthLoss, flapStopLoss, roomLoss } from './worst-case.js';
 
@@ -16,20 +18,20 @@ export function measure(envelope: Envelope, folding: Folding): Facts {
   const { made } = folding;
   const deepest = layers(folding.pieces);
   const caliper = envelope.caliper.value;
-  const bulk = envelope.bulk.value;
   const area = pathArea(folding.cutOutline);
+  const liner = linerFacts(envelope, folding);
   const tape = folding.glue.map(({ name, from, to, width }) => ({ name, length: distance(from, to), width }));
   const margins = {
     crossing: crossing(made),
     seamOverlap: seamOverlap(made),
     bareArea: regionArea(folding.bare),
     closure: folding.closure,
-    ...room(envelope, made, deepest),
+    ...room(envelope, made, deepest, liner),
   };
   return {
     construction: 'diagonal',
     units: envelope.units,
-    card: { ...envelope.card.value, bulk },
+    card: { ...envelope.card.value, bulk: envelope.bulk.value },
     face: made.face,
     depth: made.depth,
     shift: made.shift,
@@ -43,9 +45,10 @@ export function measure(envelope: Envelope, folding: Folding): Facts {
     margins,
     worst: worst(margins, envelope.tolerance.value, made),
     flapStop: stop(made, () => 0),
-    thickness: Math.max(bulk + (1 + deepest) * caliper, made.depth + caliper),
-    mass: mass(envelope, area),
+    thickness: Math.max(filling(envelope, liner) + (1 + deepest) * caliper, made.depth + caliper),
+    mass: mass(envelope, area, liner),
     sheet: sheet(envelope, made.blank),
+    liner,
     layers: deepest,
     seamLength: seamLength(made),
     diagonal: Math.hypot(made.blank.width, made.blank.height),
@@ -63,13 +66,18 @@ const each = <T>(value: (flap: FlapName) => T): FlapRecord<T> => ({
   bottom: value('bottom'),
 });
 
+/** What lies between front and back: the filled card, and a lining, which counts as if it reached the card's edges (safe). */
+const filling = ({ bulk }: Envelope, liner: Facts['liner']): number => bulk.value + (liner?.thickness ?? 0);
+
 /** The room left for the card: half the sleeve's girth less half the card's, in each direction. */
-function room({ card, bulk, caliper }: Envelope, { face, depth, second }: AsMade, deepest: number) {
-  const spread = 2 * caliper.value + Math.max(0, bulk.value - depth);
+function room(envelope: Envelope, { face, depth, second }: AsMade, deepest: number, liner: Facts['liner']) {
+  const { card, caliper } = envelope;
+  const filled = filling(envelope, liner);
+  const spread = 2 * caliper.value + Math.max(0, filled - depth);
   return {
     roomWidth: face.width - card.value.width - spread,
     roomHeight: face.height - card.value.height - spread,
-    roomDepth: second ? depth - deepest * caliper.value - bulk.value : null,
+    roomDepth: second ? depth - deepest * caliper.value - filled : null,
   };
 }
 
@@ -92,18 +100,18 @@ const stop = ({ face, heights }: AsMade, loss: (flap: FlapName) => number): numb
     ...FLAP_NAMES.map((flap) => (isSide(flap) ? face.width : face.height) - heights[flap] - loss(flap)),
   );
 
-/** In g; null while the paper's grammage is not known. */
-function mass({ paper, contents }: Envelope, area: number): number | null {
+/** In g; null while the grammage of its paper, or of its lining's, is not known. */
+function mass({ paper, contents }: Envelope, area: number, liner: Facts['liner']): number | null {
   const weight = paper.value?.weight?.value;
-  return weight === undefined ? null : (weight * area) / 1e6 + (contents.value ?? 0);
+  const lining = liner ? liner.mass : 0;
+  return weight === undefined || lining === null
+    ? null
+    : (weight * area) / 1e6 + lining + (contents.value ?? 0);
 }
 
-/** How many blanks a sheet of the paper yields in plain rows, whichever way round is better. */
+/** How many blanks a sheet of the paper yields. */
 function sheet({ paper }: Envelope, blank: Size): Facts['sheet'] {
   const size = paper.value?.sheet?.value;
   if (!paper.value || !size) return null;
-  const copies = ({ width, height }: Size): number =>
-    Math.floor(size.width / width + 1e-9) * Math.floor(size.height / height + 1e-9);
-  const turned = { width: blank.height, height: blank.width };
-  return { paper: paper.value.name, ...size, copies: Math.max(copies(blank), copies(turned)) };
+  return { paper: paper.value.name, ...size, copies: copiesOf(blank, size) };
 }

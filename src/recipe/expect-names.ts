@@ -44,6 +44,8 @@ export const FIGURES: readonly (readonly [name: string, dimension: ExpectDimensi
   ['seam-length', 'length', 'usable length of each lower seam'],
   ['diagonal', 'length', 'the blank from corner to corner'],
   ['tape-length', 'length', 'tape or glue line in all'],
+  ['liner-width', 'length', 'the lining along the flap’s hinge'],
+  ['liner-height', 'length', 'the lining across it, from its lower edge to its tip'],
 ];
 
 /** What each of them measures, by name. */

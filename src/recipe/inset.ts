@@ -18,7 +18,7 @@ export const inset: Kind<number> = one(INSET, (item, place) => {
   }
   place.context.tell(
     report(wrongKind, {
-      message: `${place.what} wants ${INSET}, and ${quote(item.span)} is none`,
+      message: `${place.what} is ${INSET}, not ${quote(item.span)}`,
       at: item.span,
       ...meant(item, place),
     }),
@@ -36,6 +36,7 @@ function meant(item: ItemNode, place: Place): Meant {
     return sure ? surely(item, `inset ${text}`) : { help: example(place) };
   }
   if (item.kind === 'binary') return { help: `write ${quoteText(`inset (${text})`)}` };
+  if (item.kind === 'string' && QUOTED.test(item.value)) return surely(item, item.value);
   if (item.kind === 'word') return meantByWord(item.text, place);
   const [word, length, ...more] = item.kind === 'phrase' ? item.atoms : [];
   if (!word || !length || more.length > 0) return { help: example(place) };
@@ -58,6 +59,9 @@ function meantByWord(word: string, place: Place): Meant {
     ? { help: 'leave the line out, or write `default`: no envelope is lined unless it says so' }
     : { help: example(place) };
 }
+
+/** An inset between quotes. */
+const QUOTED = /^inset [\d½¼¾⅛⅜⅝⅞][\w½¼¾⅛⅜⅝⅞ ./]*$/;
 
 const NO_LINING: ReadonlySet<string> = new Set(['none', 'no', 'off', 'without']);
 

@@ -1,4 +1,5 @@
 import type { Problem } from '../diagnostics/problem.js';
+import type { Facts } from '../folding/facts.js';
 import { isShort, type Margin } from './margin.js';
 import { place, type Property } from './place.js';
 import { least, leaveOut, most, type Remedy, wider } from './remedy.js';
@@ -144,17 +145,24 @@ const lacking = ({ facts }: Subject) => ({
 
 function flatSum(subject: Subject, side: 'width' | 'height'): string {
   const { envelope, facts } = subject;
-  const over = Math.max(0, envelope.bulk.value - facts.depth);
+  const over = Math.max(0, envelope.bulk.value + lining(facts) - facts.depth);
   const room = side === 'width' ? facts.margins.roomWidth : facts.margins.roomHeight;
   const length = (mm: number): string => exact(envelope, mm);
-  const bulk = over > 0 ? ` - ${length(over)} ${facts.depth > 0 ? 'of bulk over the depth' : 'of bulk'}` : '';
+  const bulk = over > 0 ? ` - ${length(over)} ${bulkInWords(facts)}` : '';
   return `face ${side} ${length(facts.face[side])} - card ${length(envelope.card.value[side])} - two sheets ${length(2 * facts.caliper.value)}${assumed(subject)}${bulk} = ${length(room)}`;
 }
+
+const bulkInWords = (facts: Facts): string =>
+  `of bulk${lining(facts) > 0 ? ' and lining' : ''}${facts.depth > 0 ? ' over the depth' : ''}`;
+
+/** A lining lies between front and back with the card, and counts with its bulk. */
+const lining = ({ liner }: Facts): number => liner?.thickness ?? 0;
 
 function depthSum(subject: Subject): string {
   const { envelope, facts } = subject;
   const length = (mm: number): string => exact(envelope, mm);
-  return `depth ${length(facts.depth)} - bulk ${length(envelope.bulk.value)} - ${facts.layers} layers ${length(facts.layers * facts.caliper.value)}${assumed(subject)} = ${length(facts.margins.roomDepth ?? 0)}`;
+  const lined = facts.liner ? ` - lining ${length(lining(facts))}` : '';
+  return `depth ${length(facts.depth)} - bulk ${length(envelope.bulk.value)}${lined} - ${facts.layers} layers ${length(facts.layers * facts.caliper.value)}${assumed(subject)} = ${length(facts.margins.roomDepth ?? 0)}`;
 }
 
 const assumed = ({ facts }: Subject): string =>

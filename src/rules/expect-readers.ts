@@ -50,6 +50,14 @@ const sides = (one: Read, other: Read, remedies: Remedies = none): Reader => ({
 const MORE_EASE = [least('ease'), most('ease'), leaveOut('face'), leaveOut('ease')];
 const OTHER_SEAM = [least('seam'), most('seam'), leaveOut('seam'), leaveOut('blank')];
 
+const lining = (read: Read): Reader => ({
+  ...length(read, () => [most('liner'), least('liner')], ['liner-fits']),
+  missing: ({ envelope }) => ({
+    why: `${envelope.name} has no lining`,
+    advice: 'state a `liner`, or take this `expect` out',
+  }),
+});
+
 /** The reader of each name in recipe/expect-names.ts. */
 export const EXPECT_READERS: ReadonlyMap<string, Reader> = new Map<string, Reader>([
   [
@@ -176,7 +184,7 @@ export const EXPECT_READERS: ReadonlyMap<string, Reader> = new Map<string, Reade
       () => [most('depth')],
     ),
   ],
-  ['mass', { ...length(({ mass }) => mass), missing: (subject) => missingOfPaper(subject, 'weight') }],
+  ['mass', { ...length(({ mass }) => mass), missing: missingWeight }],
   [
     'per-sheet',
     {
@@ -199,7 +207,21 @@ export const EXPECT_READERS: ReadonlyMap<string, Reader> = new Map<string, Reade
   ],
   ['diagonal', length(({ diagonal }) => diagonal)],
   ['tape-length', length(({ tapeLength }) => tapeLength)],
+  ['liner-width', lining(({ liner }) => liner?.width ?? null)],
+  ['liner-height', lining(({ liner }) => liner?.height ?? null)],
 ]);
+
+/** A mass is not known for want of the paper's weight, or else of its lining's. */
+function missingWeight(subject: Subject) {
+  const { paper, linerPaper } = subject.envelope;
+  const lined = linerPaper.value;
+  return paper.value?.weight && lined
+    ? {
+        why: `paper ${lined.name}, of the lining, states no \`weight\``,
+        advice: `state \`weight\` in paper ${lined.name}`,
+      }
+    : missingOfPaper(subject, 'weight');
+}
 
 const missingOfPaper = ({ envelope }: Subject, property: string) => {
   const paper = envelope.paper.value;

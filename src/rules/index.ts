@@ -10,6 +10,7 @@ import { flapCloses } from './flap-closes.js';
 import { flapOnFace } from './flap-on-face.js';
 import { flapShape } from './flap-shape.js';
 import { fullCoverage } from './full-coverage.js';
+import { linerFits } from './liner-fits.js';
 import { type Look, mend } from './mend.js';
 import { oppositeScores } from './opposite-scores.js';
 import type { Rule } from './rule.js';
@@ -31,6 +32,7 @@ export const RULES: readonly Rule[] = [
   flapCloses,
   cardFits,
   sheetHoldsBlank,
+  linerFits,
   tight,
   expectation,
 ];

@@ -24,6 +24,7 @@ const BOX =
 test.each([
   ['the recipes that come with plica', 'specs', specs()],
   ['a box on paper', 'box.plica', { 'box.plica': BOX }],
+  ['a lined box', 'box.plica', { 'box.plica': BOX.replace('bulk: 5', 'bulk: 4\n  liner: inset 3') }],
   ['an envelope with a finding', 'tight.plica', { 'tight.plica': TIGHT }],
 ])('%s keep to the schema, and every field is in it', async (_, line, files) => {
   const printed = await facts(line, files);
