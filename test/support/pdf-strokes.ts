@@ -1,5 +1,6 @@
 import { getDocument, OPS } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import type { Point } from '../../src/plane/point.js';
+import { layerOfEach } from './pdf-layers.js';
 
 /** A straight stretch of a stroked path, in mm, y up from the page's lower left corner. */
 export interface Stroke {
@@ -7,6 +8,8 @@ export interface Stroke {
   readonly to: Point;
   readonly width: number;
   readonly dashes: readonly number[];
+  /** The layer that it lies in, by name. */
+  readonly layer: string | undefined;
 }
 
 /** Units of a PDF in a mm (ISO 32000-1, 8.3.2.3: 1/72 in). */
@@ -18,7 +21,7 @@ export async function pdfStrokes(bytes: Uint8Array): Promise<readonly (readonly 
   const pages: (readonly Stroke[])[] = [];
   for (let number = 1; number <= document.numPages; number++) {
     const { fnArray, argsArray } = await (await document.getPage(number)).getOperatorList();
-    pages.push(strokes(fnArray, argsArray));
+    pages.push(strokes(fnArray, argsArray, await layerOfEach(document, fnArray, argsArray)));
   }
   await document.destroy();
   return pages;
@@ -27,7 +30,11 @@ export async function pdfStrokes(bytes: Uint8Array): Promise<readonly (readonly 
 type Matrix = readonly [number, number, number, number, number, number];
 
 /** Every straight stretch that is stroked. */
-function strokes(operators: readonly number[], operands: readonly unknown[][]): readonly Stroke[] {
+function strokes(
+  operators: readonly number[],
+  operands: readonly unknown[][],
+  layers: readonly (string | undefined)[],
+): readonly Stroke[] {
   const found: Stroke[] = [];
   let state = { matrix: [1, 0, 0, 1, 0, 0] as Matrix, width: 1, dashes: [] as number[] };
   const saved: (typeof state)[] = [];
@@ -47,6 +54,7 @@ function strokes(operators: readonly number[], operands: readonly unknown[][]): 
           to: onPage(matrix, to),
           width: width / MM,
           dashes: dashes.map((length) => length / MM),
+          layer: layers[index],
         });
       }
     }

@@ -3,10 +3,12 @@
  * In: Drawings in mm on a page (y up), fonts as bytes. Out: the bytes of a file, the same for the same input.
  * Refuses to know: envelopes. The PDF library is imported here alone, and only once a file is wanted.
  */
+import type { Box } from '../../drawing/box.js';
 import type { Weight } from '../../drawing/drawing.js';
 import type { TextMeasure } from '../../drawing/text-measure.js';
 import type { Size } from '../../recipe/recipe.js';
 import type { EmitOptions } from '../emitter.js';
+import { text } from '../svg/xml.js';
 import { printable } from './printable.js';
 
 /** Points (1/72 in, the unit of PDF) in a mm. */
@@ -22,8 +24,8 @@ export interface PdfDocument {
   readonly measure: TextMeasure;
   /** A line of text with every character that the font lacks replaced: what is measured is what is painted. */
   readonly printable: (text: string, weight: Weight) => string;
-  /** Begins a page of a size in mm. */
-  readonly addPage: (size: Size) => void;
+  /** Begins a page of a size in mm; `trim` is what remains of it once it is cut, where that is less. */
+  readonly addPage: (size: Size, trim?: Box) => void;
   /** Ends the document; nothing can be added after. */
   readonly finish: () => Promise<Uint8Array>;
 }
@@ -68,12 +70,29 @@ export async function openDocument(options: EmitOptions, about: About): Promise<
         .font(weight)
         .fontSize(size * POINTS_PER_MM)
         .widthOfString(shown(text, weight)) / POINTS_PER_MM,
-    addPage: ({ width, height }) => {
+    addPage: ({ width, height }, trim) => {
       pdf.addPage({ size: [width * POINTS_PER_MM, height * POINTS_PER_MM], margin: 0 });
+      if (trim) {
+        const corners = [trim.x, trim.y, trim.x + trim.width, trim.y + trim.height];
+        Object.assign(pdf.page.dictionary.data, { TrimBox: corners.map((length) => length * POINTS_PER_MM) });
+      }
     },
     finish: () => {
+      spellOutTitle(pdf, about.title);
       pdf.end();
       return written;
     },
+  };
+}
+
+/**
+ * The library sets the title into its XML metadata as it stands, where `&` would end the reading of it. It does so after it
+ * has written the title elsewhere.
+ */
+function spellOutTitle(pdf: PDFKit.PDFDocument, title: string): void {
+  const { endMetadata } = pdf;
+  pdf.endMetadata = () => {
+    pdf.info.Title = text(title);
+    endMetadata.call(pdf);
   };
 }

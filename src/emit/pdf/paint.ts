@@ -1,12 +1,15 @@
 import type { Box } from '../../drawing/box.js';
 import type { Drawing, Lettering, Mark, Shape } from '../../drawing/drawing.js';
 import { INKS } from '../../drawing/inks.js';
-import { LINE_KINDS } from '../../drawing/line-kinds.js';
+import { lineKindOf } from '../../drawing/line-kinds.js';
 import { type Path, type Stretch, sweep } from '../../plane/path.js';
 import { distance, type Point } from '../../plane/point.js';
 import { POINTS_PER_MM, type PdfDocument } from './document.js';
 
-/** Paints a drawing, in mm from the page's lower left corner, onto the page begun last. */
+/**
+ * Paints a drawing, in mm from the page's lower left corner, onto the page begun last. Lines and lettering take the colour
+ * that is set, black at first.
+ */
 export function paint(document: PdfDocument, drawing: Drawing): void {
   for (const mark of drawing) paintMark(document, mark);
 }
@@ -27,13 +30,14 @@ const onPage = ({ pdf }: PdfDocument, { x, y }: Point): Point => ({
   y: pdf.page.height - y * POINTS_PER_MM,
 });
 
-function paintMark(document: PdfDocument, { layer, shape }: Mark): void {
+function paintMark(document: PdfDocument, mark: Mark): void {
+  const { shape } = mark;
   if (shape.kind === 'text') {
     paintLettering(document, shape);
     return;
   }
   const { pdf } = document;
-  const { width, dashes, ink } = LINE_KINDS[layer];
+  const { width, dashes, ink } = lineKindOf(mark);
   if (width === 0) {
     trace(document, shape);
     pdf.fillColor(ink.screen).fill().fillColor(INKS.black.screen);

@@ -1,4 +1,5 @@
 /* PDF files: fixed bytes, true size asked for, every text safe to print. */
+import { DOMParser, onErrorStopParsing } from '@xmldom/xmldom';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { expect, test } from 'vitest';
 import { type Drawing, lettering, line } from '../../../src/drawing/drawing.js';
@@ -26,6 +27,16 @@ test('viewers are asked to print at true size, and told title and language', asy
     ModDate: 'D:20000101000000Z',
   });
   await document.destroy();
+});
+
+test('the title stands in the XML metadata too, marks of that language spelled out', async () => {
+  const document = await openDocument(emitOptions(), { title: 'Ebb & <flood>\u0001' });
+  document.addPage({ width: 100, height: 100 });
+  const file = Buffer.from(await document.finish()).toString('utf8');
+  const [xml = ''] = /<x:xmpmeta[^]*<\/x:xmpmeta>/.exec(file) ?? [];
+  const metadata = new DOMParser({ onError: onErrorStopParsing }).parseFromString(xml, 'text/xml');
+  const title = metadata.getElementsByTagNameNS('http://purl.org/dc/elements/1.1/', 'title')[0];
+  expect(title?.textContent?.trim()).toBe('Ebb & <flood>');
 });
 
 test('the same drawing gives the same bytes', async () => {
