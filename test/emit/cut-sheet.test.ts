@@ -5,6 +5,7 @@ import { cutSheet } from '../../src/emit/cut-sheet/sheet.js';
 import type { Job } from '../../src/emit/emitter.js';
 import { LETTER } from '../../src/folding/front-zones.js';
 import { zones } from '../../src/folding/zones.js';
+import type { Wishes } from '../support/envelopes.js';
 import { halfLetter, job } from '../support/jobs.js';
 import { type Read, readLengths } from '../support/read-lengths.js';
 
@@ -24,12 +25,13 @@ const table = (sheet: CutSheet, name: string): readonly (readonly Cell[])[] =>
 const wordsOf = (sheet: CutSheet, name: string): string =>
   JSON.stringify(blocks(sheet, name)).replaceAll('\u00a0', ' ');
 
-const box = (): Job =>
+const box = (wishes: Wishes = {}): Job =>
   job({
     face: { width: 145, height: 112 },
     depth: 6,
     bulk: 4,
     corners: { bottom: 'notched', seal: 'notched' },
+    ...wishes,
   });
 
 test('the half-letter card by the trade’s figures', () => {
@@ -55,7 +57,7 @@ test('a flat envelope with folded bottom ears and a notched seal pair has all it
     'Cut the blank',
     'Name the corners',
     'Mark',
-    'Decorate and line',
+    'Decorate',
     'Score',
     'Score the odd pieces',
     'Cut the notches',
@@ -87,6 +89,35 @@ test('a flap that closes on joined side flaps has its centre seam glued before t
   const titles = steps(open);
   expect(titles.indexOf('Glue the centre seam')).toBeLessThan(titles.indexOf('Glue the lower seams'));
   expect(titles.indexOf('Glue the centre seam')).toBeGreaterThan(titles.indexOf('Dry fold'));
+});
+
+test('a lining is cut to its box, folded at the hinge, and glued to the flap only', () => {
+  // Face 8.7504 × 5.7452 in, flap 7.1875/√2 = 5.0823 in; 1/8 in inside, and 8 mm inside the flap's taped edges: 8 1/2 in wide,
+  // 5.7452 − 0.125 = 5.620 in up to the fold, and 5.0823 − 0.315·√2 = 4.637 in above it.
+  const lined = halfLetter({}, { liner: 25.4 / 8 });
+  const cut = wordsOf(cutSheet(lined), 'cut');
+  expect(cut).toContain('8 1/2 × 10 1/4 in');
+  expect(cut).toContain('5 5/8 in (142.8 mm) from its lower edge');
+  expect(cut).toContain('5/16 in (8 mm) inside the edges of its tip');
+  const titles = steps(lined);
+  expect(titles[titles.indexOf('Line') - 1]).toBe('Fold');
+  expect(titles[titles.indexOf('Line') + 1]).toBe('Dry fold');
+  expect(wordsOf(cutSheet(lined), 'steps')).toMatch(
+    /Glue it to the seal flap only, .*never across its hinge/,
+  );
+  expect(wordsOf(cutSheet(lined), 'finished')).toContain('with its lining and a card');
+});
+
+test('the lining of a box is folded twice, and one that no tape meets keeps to its inset', () => {
+  const lined = box({ liner: 4, fasten: 'tuck' });
+  expect(lined.facts.liner?.folds).toHaveLength(2);
+  const words = wordsOf(cutSheet(lined), 'cut');
+  expect(words).toMatch(/Lining’s fold","text":"\S+ mm \(\S+ in\) and \S+ mm \(\S+ in\) from its lower edge/);
+  expect(words).not.toContain('clear of the flap’s tape');
+});
+
+test('nothing is said of a lining where there is none', () => {
+  expect(JSON.stringify(cutSheet(halfLetter()))).not.toMatch(/lining|lined|"Line"/i);
 });
 
 test('a box has a second score at every corner, nearer to it by the wall’s mark', () => {

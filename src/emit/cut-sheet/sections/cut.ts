@@ -1,8 +1,10 @@
 import type { Bench } from '../bench.js';
 import type { Section, Term } from '../content.js';
 import { both } from '../lengths.js';
+import { paperWords } from '../paper-words.js';
+import { liningTerms } from './lining.js';
 
-/** The blank, how to tell that it is square, and what it is cut from. */
+/** The blank, how to tell that it is square, and what it is cut from; then its lining. */
 export function cut(bench: Bench): Section {
   const { facts, say, envelope } = bench;
   const { width, height } = facts.blank;
@@ -21,9 +23,10 @@ export function cut(bench: Bench): Section {
               `${both(say.read(facts.diagonal))}, the two alike. ` +
               `Recut if they differ by more than ${both(say.read(envelope.tolerance.value))}.`,
           },
-          { label: 'Paper', text: paper(bench) },
+          { label: 'Paper', text: paperWords(envelope.paper.value, facts.caliper, say) },
           ...sheet(bench),
           { label: 'Grain', text: grain(bench) },
+          ...liningTerms(bench),
         ],
       },
     ],
@@ -32,20 +35,6 @@ export function cut(bench: Bench): Section {
 
 /** A blank is called square when its sides differ by less, in mm. */
 const SQUARE = 0.005;
-
-function paper({ envelope, facts, say }: Bench): string {
-  const named = envelope.paper.value;
-  const { value, basis } = facts.caliper;
-  const because = {
-    stated: '',
-    estimated: ', estimated from its weight',
-    assumed: named
-      ? ', assumed: the paper states neither caliper nor weight'
-      : ', assumed: no paper is named',
-  };
-  const weight = named?.weight ? `, ${Math.round(named.weight.value)} g/m²` : '';
-  return `${named ? `${named.title}${weight}, ` : ''}${both(say.exact(value))} thick${because[basis]}`;
-}
 
 const grain = ({ envelope }: Bench): string => {
   const runs = envelope.paper.value?.grain;

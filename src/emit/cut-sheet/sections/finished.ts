@@ -14,7 +14,7 @@ export const finished = (bench: Bench): Section => {
         terms: [
           {
             label: 'Thickness',
-            text: `${both(say.exact(facts.thickness))} closed, with a card ${both(say.exact(facts.card.bulk))} thick${qualified(bench)}`,
+            text: `${both(say.exact(facts.thickness))} closed, with ${facts.liner ? 'its lining and ' : ''}a card ${both(say.exact(facts.card.bulk))} thick${qualified(bench)}`,
           },
           { label: 'Mass', text: mass(bench) },
         ],
@@ -23,11 +23,23 @@ export const finished = (bench: Bench): Section => {
   };
 };
 
-const qualified = ({ facts }: Bench): string =>
-  facts.caliper.basis === 'stated' ? '' : ` (paper’s thickness ${facts.caliper.basis})`;
+/** Which thicknesses are not stated, and how they are known. */
+function qualified({ facts }: Bench): string {
+  const known = [
+    { of: 'paper’s', basis: facts.caliper.basis },
+    { of: 'lining’s', basis: facts.liner?.caliper.basis ?? 'stated' },
+  ].filter(({ basis }) => basis !== 'stated');
+  return known.length === 0
+    ? ''
+    : ` (${known.map(({ of, basis }) => `${of} thickness ${basis}`).join(', ')})`;
+}
 
 function mass({ facts, envelope }: Bench): string {
-  if (facts.mass === null) return 'not known: the recipe names no paper with a weight';
+  if (facts.mass === null) {
+    return envelope.paper.value?.weight
+      ? 'not known: the paper of the lining states no weight'
+      : 'not known: the recipe names no paper with a weight';
+  }
   const contents = envelope.contents.value;
   return (
     both(readMass(facts.mass, envelope.units)) +

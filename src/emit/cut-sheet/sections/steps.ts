@@ -2,6 +2,7 @@ import type { Bench } from '../bench.js';
 import type { Section, Step } from '../content.js';
 import { centreSeam, closing, finish, lowerSeams } from '../steps/gluing.js';
 import { cutTheBlank, decorate, lookToTheGrain, makeTheMarks, nameTheCorners } from '../steps/flat.js';
+import { lining } from '../steps/lining.js';
 import { dryFold, foldIt, notchesAndTips, oddScores, score } from '../steps/folding.js';
 
 /** What is done at the bench, in order. A step that this envelope does not need is null. */
@@ -15,6 +16,7 @@ const STEPS: readonly ((bench: Bench) => Step | null)[] = [
   oddScores,
   notchesAndTips,
   foldIt,
+  lining,
   dryFold,
   centreSeam,
   lowerSeams,

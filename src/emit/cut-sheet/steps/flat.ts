@@ -50,10 +50,9 @@ export function makeTheMarks(bench: Bench): Step {
 }
 
 export const decorate = ({ say }: Bench): Step => ({
-  title: 'Decorate and line',
+  title: 'Decorate',
   text:
     'Do it now, while the blank is flat. The side to show lies face down: turn the blank over like a page, the seal corner ' +
     'still furthest from you. There, words on the seal flap stand upside down. Keep to the zones given above, and ' +
-    `${both(say.exact(CLEAR_OF_SCORES))} clear of every score. ` +
-    'A lining is glued to the seal flap only, never across its hinge.',
+    `${both(say.exact(CLEAR_OF_SCORES))} clear of every score.`,
 });
