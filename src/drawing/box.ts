@@ -17,7 +17,7 @@ export function touches(lines: readonly Segment[], box: Box): boolean {
   return lines.some((segment) => clipSegment(segment, inside) !== null);
 }
 
-const cornersOf = ({ x, y, width, height }: Box): readonly Point[] => [
+export const cornersOf = ({ x, y, width, height }: Box): readonly Point[] => [
   { x, y },
   { x: x + width, y },
   { x: x + width, y: y + height },

@@ -18,18 +18,27 @@ export const rulerOf = ({ envelope }: Drawn): Ruler => ({
 
 /** `Blank 11 1/4 in square (285.8 mm). Face 8 3/4 × 5 3/4 in (222.3 × 145.9 mm).` */
 export function sizes(of: Drawn): string {
-  const { blank, face, depth } = of.folding.made;
+  const { face, depth } = of.folding.made;
   const ruler = rulerOf(of);
-  const square = sameLength(blank.width, blank.height);
   const parts = [
-    square
-      ? `Blank ${readLength(blank.width, ruler)} square (${otherLength(blank.width, ruler)}).`
-      : `Blank ${readSizes(blank, ruler)}.`,
+    `${blankWords(of)}.`,
     `Face ${readSizes(face, ruler)}.`,
     ...(depth > 0 ? [`Depth ${readLength(depth, ruler)} (${otherLength(depth, ruler)}).`] : []),
   ];
   return parts.join(' ');
 }
+
+/** `Blank 11 1/4 in square (285.8 mm)` */
+export function blankWords(of: Drawn): string {
+  const { blank } = of.folding.made;
+  const ruler = rulerOf(of);
+  return sameLength(blank.width, blank.height)
+    ? `Blank ${readLength(blank.width, ruler)} square (${otherLength(blank.width, ruler)})`
+    : `Blank ${readSizes(blank, ruler)}`;
+}
+
+/** `Card 8 1/2 × 5 1/2 in (215.9 × 139.7 mm)` */
+export const cardWords = (of: Drawn): string => `Card ${readSizes(of.envelope.card.value, rulerOf(of))}`;
 
 /** `8 3/4 × 5 3/4 in (222.3 × 145.9 mm)` */
 export const readSizes = ({ width, height }: Size, ruler: Ruler): string =>

@@ -1,0 +1,30 @@
+import { bounds } from '../../plane/polygon.js';
+import type { Size } from '../../recipe/recipe.js';
+import { segmentsOf } from '../box.js';
+import type { Drawing } from '../drawing.js';
+import { LINE_KINDS } from '../line-kinds.js';
+import { place } from '../place.js';
+import type { Pen } from './stage.js';
+
+/** A drawing at its scale on the page, from (0, 0) to its size, in mm. */
+export interface Picture extends Size {
+  readonly drawing: Drawing;
+}
+
+export function pictureOf(draw: (pen: Pen) => Drawing, pen: Pen): Picture {
+  const drawing = place(draw(pen), { scale: pen.scale });
+  const { x, y, width, height } = boxOf(drawing);
+  return { drawing: place(drawing, { x: -x, y: -y }), width, height };
+}
+
+/** How large its paper is, whatever it is drawn with. */
+export function paperSize(draw: (pen: Pen) => Drawing, measure: Pen['measure']): Size {
+  return boxOf(draw({ scale: 1, measure }).filter(({ layer }) => LINE_KINDS[layer].width === 0));
+}
+
+/** The box about a drawing's lines and surfaces. */
+function boxOf(drawing: Drawing) {
+  const points = drawing.flatMap(({ shape }) => segmentsOf(shape).flatMap(({ from, to }) => [from, to]));
+  const { min, max } = bounds(points);
+  return { x: min.x, y: min.y, width: max.x - min.x, height: max.y - min.y };
+}

@@ -1,0 +1,16 @@
+import type { Drawing } from '../drawing.js';
+import type { TextMeasure } from '../text-measure.js';
+
+/** With what a stage is drawn: lettering, ticks and hatching keep their size on the page. */
+export interface Pen {
+  /** How large the paper is drawn: 0.1 is a tenth. */
+  readonly scale: number;
+  readonly measure: TextMeasure;
+}
+
+/** A moment of the work. */
+export interface Stage {
+  readonly caption: string;
+  /** In mm of paper, about any origin, y up. */
+  readonly draw: (pen: Pen) => Drawing;
+}
