@@ -1,5 +1,5 @@
 import { DOMParser, type Element } from '@xmldom/xmldom';
-import type { Job, Output } from '../../src/emit/emitter.js';
+import type { Job } from '../../src/emit/emitter.js';
 import { svg } from '../../src/emit/svg/svg.js';
 import { emitOptions } from './pdf-pages.js';
 
@@ -40,8 +40,12 @@ export const pathsOf = (group: Element | undefined): readonly string[] =>
 /** Kept, so that the fonts are read once. */
 const OPTIONS = emitOptions();
 
-/** The text of the one SVG file that is written for an envelope without a lining. */
-export async function svgOf(job: Job): Promise<string> {
-  const blank = (await svg.emit(job, OPTIONS)).find(({ extension }: Output) => extension === '.svg');
-  return new TextDecoder('utf-8', { fatal: true }).decode(blank?.bytes);
+/** The texts of the SVG files that are written for an envelope, by their endings. */
+export async function svgsOf(job: Job): Promise<Readonly<Record<string, string>>> {
+  const files = await svg.emit(job, OPTIONS);
+  const decoder = new TextDecoder('utf-8', { fatal: true });
+  return Object.fromEntries(files.map(({ extension, bytes }) => [extension, decoder.decode(bytes)]));
 }
+
+/** The text of the blank's. */
+export const svgOf = async (job: Job): Promise<string> => (await svgsOf(job))['.svg'] ?? '';

@@ -3,7 +3,7 @@
  * In: a Figure in mm (y up), and words about it. Out: the text of a file that stands alone.
  * Refuses to know: envelopes (but for the emitter, svg.ts) and fonts (it is handed a measure of widths).
  */
-import type { Figure } from '../../drawing/dimensions.js';
+import type { Figure } from '../../drawing/figure.js';
 import { INKS } from '../../drawing/inks.js';
 import { lineKey } from '../../drawing/line-key.js';
 import { LINE_KINDS } from '../../drawing/line-kinds.js';

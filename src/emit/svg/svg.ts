@@ -1,14 +1,15 @@
-import type { Figure } from '../../drawing/dimensions.js';
+import type { Figure } from '../../drawing/figure.js';
+import { liningPlate } from '../../drawing/lining-plate.js';
 import { plate } from '../../drawing/plate.js';
 import type { EmitOptions, Emitter, Job, Output } from '../emitter.js';
 import { fontMeasure } from '../font-measure.js';
-import { describe } from './describe.js';
+import { describeBlank, describeLining } from './descriptions.js';
 import { type About, renderSvg } from './render-svg.js';
 
 /** The true-size drawing for cutting machines, drawing programs and web pages. */
 export const svg: Emitter = {
   name: 'svg',
-  summary: 'the blank at true size, a named group for each kind of line, as SVG',
+  summary: 'the blank at true size, a named group for each kind of line, as SVG; a lining beside it',
   byDefault: true,
   mediaType: 'image/svg+xml',
   emit: write,
@@ -22,7 +23,12 @@ async function write(job: Job, options: EmitOptions): Promise<readonly Output[]>
   const measure = await fontMeasure(options);
   const title = envelope.title.value;
   const pictures: readonly Picture[] = [
-    ['.svg', plate(folding, envelope, measure), { title, description: describe(job) }],
+    ['.svg', plate(folding, envelope, measure), { title, description: describeBlank(job) }],
+    [
+      '.lining.svg',
+      liningPlate(folding, envelope, measure),
+      { title: `${title}: lining`, description: describeLining(job) },
+    ],
   ];
   return pictures.flatMap(([extension, figure, about]) =>
     figure ? [{ extension, bytes: new TextEncoder().encode(renderSvg(figure, about, measure)) }] : [],

@@ -6,7 +6,7 @@ import type { Job } from '../../../src/emit/emitter.js';
 import { anyEnvelope } from '../../support/arbitraries.js';
 import { halfLetter, job, jobOf } from '../../support/jobs.js';
 import { specJobs } from '../../support/spec-jobs.js';
-import { pathsOf, readSvg, type SvgFile, svgOf } from '../../support/svg-file.js';
+import { pathsOf, readSvg, type SvgFile, svgOf, svgsOf } from '../../support/svg-file.js';
 
 const INCH = 25.4;
 
@@ -108,6 +108,22 @@ test('title and description say in words what is drawn', async () => {
   expect(box.words('desc')).toContain('Eight scores');
 });
 
+test('a lining has a file of its own, with one outline to cut and its folds', async () => {
+  const lined = await svgsOf(halfLetter({}, { liner: 3 }));
+  expect(Object.keys(lined)).toEqual(['.svg', '.lining.svg']);
+  const { groups, words } = readSvg(lined['.lining.svg'] ?? '');
+  const [outline = '', ...others] = pathsOf(groups.get('lining'));
+  expect(others).toEqual([]);
+  expect(outline.endsWith('Z')).toBe(true);
+  expect(groups.has('cut')).toBe(false);
+  expect(words('title')).toBe('Half-letter card: lining');
+  expect(words('desc')).toContain('One fold');
+  // The diagonal of 11 1/4 in less two side flaps of 5 1/16 in/√2 is the face as made; less the inset on both sides.
+  const xs = new svgPathProperties(outline).getParts().map(({ end }) => end.x);
+  expect(Math.max(...xs) - Math.min(...xs)).toBeCloseTo((11.25 - 5.0625) * Math.SQRT2 * INCH - 2 * 3, 3);
+  expect(Object.keys(await svgsOf(halfLetter()))).toEqual(['.svg']);
+});
+
 const ELEMENTS = new Set(['svg', 'title', 'desc', 'g', 'path', 'text']);
 const ATTRIBUTES = new Set(
   'xmlns width height viewBox lang role aria-labelledby font-family id d fill stroke stroke-width stroke-dasharray x y font-size font-weight text-anchor textLength lengthAdjust transform'.split(
@@ -141,7 +157,7 @@ function expectPlain({ root, elements }: SvgFile): void {
 }
 
 test.each(Object.entries(specJobs()))('%s of the studio is plain SVG', async (_, of) => {
-  expectPlain(await drawn(of));
+  for (const text of Object.values(await svgsOf(of))) expectPlain(readSvg(text));
 });
 
 test('so is any envelope', async () => {
