@@ -3,7 +3,10 @@ import type { CornerTreatment } from '../recipe/recipe.js';
 import { firstScoreAt, isSide, NEIGHBOURS, OUTWARD, outerScoreAt } from './corner-directions.js';
 import type { AsMade, FlapName } from './folding.js';
 
-/** How far the cut on the side pieces stands back from the end score, in mm: `max(0.5, 2 × caliper)`. */
+/**
+ * How far the cut on the side pieces stands back from the end score, in mm: `max(0.5, 2 × caliper)`. It is also the relief
+ * where two walls of a box meet: the end wall, bent up, takes up to one thickness of it, and the rest is for the hand.
+ */
 export const standBack = (caliper: number): number => Math.max(0.5, 2 * caliper);
 
 /** Radius of the round end of a notch, where a sharp one would tear: 1.5 mm across, or what the stand-back allows. */

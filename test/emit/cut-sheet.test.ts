@@ -162,6 +162,28 @@ test('the front says how it is held, and a small one that no zone is given', () 
   );
 });
 
+test.each([
+  [
+    'far from the seams',
+    { face: { width: 160, height: 110 }, flap: { kind: 'blunt' as const, cut: 60, radius: 0 } },
+    'no seam lies beneath',
+  ],
+  ['between the seams', {}, 'Its middle line is free of them'],
+  [
+    'over where the seams meet',
+    { face: { width: 150, height: 105 }, shift: 6 },
+    'On its middle line that leaves',
+  ],
+  ['over nothing but seams', { face: { width: 100, height: 100 }, seam: 30 }, 'They take up its middle line'],
+  [
+    'of a few millimetres',
+    { face: { width: 50, height: 35 }, seam: 6, flap: { kind: 'blunt' as const, cut: 22, radius: 0 } },
+    'Too small to decorate',
+  ],
+])('what a flap %s says of raised work', (_, wishes, said) => {
+  expect(wordsOf(cutSheet(job({ face: { width: 160, height: 100 }, ...wishes })), 'zones')).toContain(said);
+});
+
 test('the side to show lies face down, so that words on the flap stand upside down', () => {
   expect(wordsOf(cutSheet(halfLetter()), 'steps')).toMatch(/lies face down.*seal flap stand upside down/);
 });

@@ -3,7 +3,6 @@ import { outerScoreAt } from '../../../folding/corner-directions.js';
 import { CLEAR_OF_SCORES, type FlapZones } from '../../../folding/flap-zones.js';
 import { type FrontZones, LETTER } from '../../../folding/front-zones.js';
 import { zones as zonesOf } from '../../../folding/zones.js';
-import { sameLength } from '../../../measure/slack.js';
 import { area, bounds, type Polygon } from '../../../plane/polygon.js';
 import { regionArea } from '../../../plane/region.js';
 import { lengthOf, sectionAt } from '../../../plane/section.js';
@@ -41,24 +40,24 @@ function flapTerms(bench: Bench, { print, raised }: FlapZones): readonly Term[] 
 /** Seams are felt through the flap: embossing and wax keep off them. What is left is told along the middle line. */
 function raisedText(bench: Bench, print: Polygon, raised: FlapZones['raised']): string {
   if (raised.length === 0) return 'None: seams lie beneath wherever the flap could bear it.';
-  if (regionArea(raised) > area(print) - 1) return 'Wherever it may be printed: no seam lies beneath.';
+  if (area(print) - regionArea(raised) < UNSEEN) return 'Wherever it may be printed: no seam lies beneath.';
   const middle = blankCorners(bench.folding.made.blank).seal.x;
   const free = raised
     .flatMap((part) => sectionAt(part, middle) ?? [])
     .sort((one, other) => one.from - other.from);
-  const whole = lengthOf(sectionAt(print, middle));
+  const taken = free.reduce((left, stretch) => left - lengthOf(stretch), lengthOf(sectionAt(print, middle)));
   return sentences(
     `Keep ${both(bench.say.exact(CLEAR_OF_SCORES))} off the seams that lie beneath the closed flap as well.`,
     free.length === 0
       ? 'They take up its middle line.'
-      : sameLength(
-            free.reduce((sum, stretch) => sum + lengthOf(stretch), 0),
-            whole,
-          )
+      : taken < UNSEEN
         ? 'Its middle line is free of them.'
         : `On its middle line that leaves it ${listed(free.map(({ from, to }) => `between ${fromHinge(bench, from, to)}`))} from the fold.`,
   );
 }
+
+/** Less than this is not worth a word: mm along a line, mm² of paper. */
+const UNSEEN = 0.1;
 
 /** `1/8 in (3 mm) and 4 11/16 in (119.2 mm)`, measured from the seal flap's own fold. */
 function fromHinge({ folding, say }: Bench, from: number, to: number): string {
@@ -73,7 +72,7 @@ function frontTerms({ say }: Bench, { address, stamp, hinge, height }: FrontZone
     return [
       {
         label: 'Front',
-        text: `Smaller than ${least}, the least a letter may be: ask the post before you send it.`,
+        text: `Smaller than ${least}, the least that posts take from one country to another: ask yours before you send it.`,
       },
     ];
   }
