@@ -1,41 +1,11 @@
-/*
- * What the theory of flat folding asks of a vertex inside the paper. Both theorems as restated on
- * wiki-gateway.eudic.net, "Kawasaki's theorem": alternate angles around it sum to 180°; mountains and valleys differ
- * by exactly two.
- */
+/* Where creases cross inside the paper, the theory of flat folding is kept: the theorems of Kawasaki and Maekawa. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { fold } from '../../src/folding/fold.js';
 import { anyEnvelope } from '../support/arbitraries.js';
-import { type CreasePattern, creasePattern } from '../support/crease-pattern.js';
+import { creasePattern } from '../support/crease-pattern.js';
 import { envelope } from '../support/envelopes.js';
-
-/** The creases around each vertex that no boundary touches: their directions in degrees, and their senses. */
-function innerVertices({ vertices_coords, edges_vertices, edges_assignment }: CreasePattern) {
-  return vertices_coords.flatMap(([x, y], vertex) => {
-    const around = edges_vertices.flatMap(([a, b], edge) => {
-      if (a !== vertex && b !== vertex) return [];
-      const [toX, toY] = vertices_coords[a === vertex ? b : a] as [number, number];
-      return [{ degrees: (Math.atan2(toY - y, toX - x) * 180) / Math.PI, sense: edges_assignment[edge] }];
-    });
-    return around.length > 0 && around.every(({ sense }) => sense !== 'B') ? [around] : [];
-  });
-}
-
-function expectFlatFoldable(pattern: CreasePattern): void {
-  for (const around of innerVertices(pattern)) {
-    const directions = around.map(({ degrees }) => degrees).sort((a, b) => a - b);
-    const angles = directions.map((degrees, index) =>
-      index + 1 < directions.length
-        ? (directions[index + 1] as number) - degrees
-        : (directions[0] as number) + 360 - degrees,
-    );
-    const alternate = angles.filter((_, index) => index % 2 === 0).reduce((sum, angle) => sum + angle, 0);
-    expect(alternate).toBeCloseTo(180, 6);
-    const mountains = around.filter(({ sense }) => sense === 'M').length;
-    expect(Math.abs(mountains - (around.length - mountains))).toBe(2);
-  }
-}
+import { expectFlatFoldable, innerVertices } from '../support/inner-vertices.js';
 
 const folded = { bottom: 'folded', seal: 'folded' } as const;
 
