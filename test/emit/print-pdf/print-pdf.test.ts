@@ -141,6 +141,7 @@ test('what is painted in a layer overprints, in its spot colour', () => {
     expect(asText(bytes)).toContain('/OP true\n/op true\n/OPM 1');
     const begun = operatorsOf(bytes).split('BDC\n').slice(1);
     expect(begun.length).toBeGreaterThan(5);
+    expect(operatorsOf(bytes).split('\nQ\nEMC\n').length).toBe(begun.length + 1);
     for (const painted of begun)
       expect(painted).toMatch(/^q\n\/Overprint gs\n\/CS(\d+) CS\n1 SCN\n\/CS\1 cs\n1 scn\n/);
     expect(operatorsOf(bytes)).not.toMatch(/\b(rg|RG|g|G|k|K)\n/);
