@@ -1,4 +1,4 @@
-import { clip, halfPlanesOf } from './clip.js';
+import { clip, halfPlanesOf, movedIn } from './clip.js';
 import { bounds, type Polygon } from './polygon.js';
 
 /** A convex polygon with every edge moved out by a distance (negative: in), its corners sharp; empty where nothing is left. */
@@ -14,6 +14,6 @@ export function offsetConvex(convex: Polygon, by: number): Polygon {
   ];
   return clip(
     around,
-    halfPlanesOf(convex).map(({ a, b, c }) => ({ a, b, c: c + by })),
+    halfPlanesOf(convex).map((edge) => movedIn(edge, -by)),
   );
 }
