@@ -91,7 +91,7 @@ function unknownOption(
 }
 
 function wrongValue(
-  { name, value: wanted, choices }: Option,
+  { name, value: wanted, choices, many }: Option,
   value: string | null,
   inline: boolean,
 ): string | null {
@@ -101,9 +101,12 @@ function wrongValue(
   if (!inline && value.startsWith('-') && value !== '-') {
     return `\`--${name}\` wants a value: ${example}, but \`${visible(value)}\` follows`;
   }
-  if (choices === undefined || choices.includes(value)) return null;
-  const near = nearest(value, choices).slice(0, 1);
-  return `\`--${name}\` is ${listed(choices)}, not \`${visible(value)}\`${didYouMean(near)}`;
+  if (choices === undefined) return null;
+  const unknown = (many ? value.split(',') : [value]).find((item) => !choices.includes(item));
+  if (unknown === undefined) return null;
+  const near = nearest(unknown, choices).slice(0, 1);
+  const takes = many ? 'takes' : 'is';
+  return `\`--${name}\` ${takes} ${listed(choices)}, not \`${visible(unknown)}\`${didYouMean(near)}`;
 }
 
 /** `a`, `b` or `c` */

@@ -16,6 +16,8 @@ export interface Option {
   readonly value: string | null;
   /** The only values it takes. */
   readonly choices?: readonly string[];
+  /** It takes several of its choices, with commas between. */
+  readonly many?: true;
   readonly meaning: string;
 }
 

@@ -28,8 +28,8 @@ Example: ${example}
 `;
 
 /** `strict`, `out DIR`, `format text|json` */
-const spelled = ({ name, value, choices }: Option): string =>
-  value === null ? name : `${name} ${choices?.join('|') ?? value}`;
+const spelled = ({ name, value, choices, many }: Option): string =>
+  value === null ? name : `${name} ${(!many && choices?.join('|')) || value}`;
 
 function columns(rows: readonly (readonly [left: string, right: string])[]): string {
   const width = Math.max(...rows.map(([left]) => left.length));

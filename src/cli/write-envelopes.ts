@@ -5,7 +5,7 @@ import type { Host } from '../host/host.js';
 import { shown } from '../host/reader.js';
 import { visible } from '../text/visible.js';
 import type { Arguments } from './arguments.js';
-import { chosenEmitters, EMIT_MEANING } from './chosen-emitters.js';
+import { chosenEmitters, EMIT } from './chosen-emitters.js';
 import { complain, type ExitCode, type Option } from './command.js';
 import { readLength } from './read-length.js';
 import { stampDate } from './stamp-date.js';
@@ -20,7 +20,7 @@ const PAGES: readonly PageName[] = ['letter', 'a4', 'a3', 'tabloid', 'legal', 'f
 /** How a command is told where to write, and for which printer. */
 export const OUTPUT_OPTIONS: readonly Option[] = [
   { name: 'out', value: 'DIR', meaning: 'the folder to write into; made when missing' },
-  { name: 'emit', value: 'LIST', meaning: EMIT_MEANING },
+  EMIT,
   {
     name: 'page',
     value: 'PAGE',
@@ -45,8 +45,6 @@ export interface Order {
 export function readOrder(given: Arguments, { env }: Host): Order | string {
   const folder = given.value('out');
   if (folder === null) return 'say where to write, as in `--out out`';
-  const emitters = chosenEmitters(given.value('emit'));
-  if (typeof emitters === 'string') return emitters;
   const written = given.value('margin') ?? `${USUAL_MARGIN} mm`;
   const margin = readLength(written);
   if (margin === null)
@@ -55,7 +53,7 @@ export function readOrder(given: Arguments, { env }: Host): Order | string {
   const date = stampDate(env['SOURCE_DATE_EPOCH']);
   if (date === null) return 'SOURCE_DATE_EPOCH is not a number of seconds since 1970';
   const page = given.value('page') as PageName | null;
-  return { folder, emitters, options: { page, margin, date } };
+  return { folder, emitters: chosenEmitters(given.value('emit')), options: { page, margin, date } };
 }
 
 /** Writes the files of each envelope, all or none, and says so; the first that cannot be written ends it. */
