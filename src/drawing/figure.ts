@@ -10,10 +10,11 @@ export interface Figure extends Size {
   readonly drawing: Drawing;
 }
 
-/** Between a drawing and the legend beneath it, in mm. */
+/** Between a drawing and the legend beneath it, and clear paper about both, so that lines are drawn whole; in mm. */
 const GAP = 6;
+const MARGIN = 3;
 
-/** A figure, centred over a legend that explains its lines. */
+/** A figure, centred over a legend that explains its lines, with a margin about both. */
 export function overLegend(figure: Figure, words: LegendWords, measure: TextMeasure): Figure {
   const width = Math.max(figure.width, LEGEND_WIDTH);
   const whole = stack(
@@ -21,5 +22,9 @@ export function overLegend(figure: Figure, words: LegendWords, measure: TextMeas
     standing(place(figure.drawing, { x: (width - figure.width) / 2 }), figure.height),
     legend(words, figure.drawing, width, measure),
   );
-  return { drawing: place(whole.drawing, { y: whole.height }), width, height: whole.height };
+  return {
+    drawing: place(whole.drawing, { x: MARGIN, y: MARGIN + whole.height }),
+    width: width + 2 * MARGIN,
+    height: whole.height + 2 * MARGIN,
+  };
 }

@@ -53,7 +53,8 @@ export const LINE_KINDS: Readonly<Record<Layer, LineKind>> = {
   'second-score': inked(INKS.green, kind('08.1', NARROW, LONG, SHORT)),
   'odd-score': inked(INKS.vermilion, kind('04.1', NARROW, LONG, DOT)),
   mark: kind('01.1', NARROW),
-  glue: inked(INKS.orange, kind('07.1', NARROW, DOT)),
+  // Narrow dots cannot be seen on a screen.
+  glue: inked(INKS.orange, kind('07.2', WIDE, DOT)),
   zone: inked(INKS.purple, kind('04.2', WIDE, LONG, DOT)),
   'raised-zone': inked(INKS.purple, kind('04.1', NARROW, LONG, DOT)),
   lining: kind('01.2', WIDE),
