@@ -1,6 +1,8 @@
 import { cutSheetPdf } from './cut-sheet/cut-sheet-pdf.js';
+import { dxf } from './dxf/dxf.js';
 import type { Emitter } from './emitter.js';
+import { svg } from './svg/svg.js';
 import { template } from './template-pdf/template-pdf.js';
 
 /** Every kind of file that a build writes, in the order in which they are named. */
-export const EMITTERS: readonly Emitter[] = [cutSheetPdf, template];
+export const EMITTERS: readonly Emitter[] = [cutSheetPdf, template, svg, dxf];
