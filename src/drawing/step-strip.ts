@@ -17,35 +17,55 @@ const ROW_GAP = 5;
 const ROUND = 1.5;
 /** Between a picture's foot and its words. */
 const CAPTION_GAP = 2.4;
-const CAPTION = 2.7;
+const CAPTION = 3;
 const AFTER_NUMBER = 1.4;
 
-/**
- * The fold, stage by stage, from left to right in rows that together are as wide as wanted: each picture over its number
- * and words, all at one scale. From (0, 0) to its size.
- */
+/** The fold, stage by stage: rows of pictures one below the other. From (0, 0) to its size. */
 export function stepStrip(folding: Folding, envelope: Envelope, width: number, measure: TextMeasure): Figure {
+  const rows = stepRows(folding, envelope, width, measure);
+  const whole = stack(ROW_GAP, ...rows.map(({ drawing, height }) => standing(drawing, height)));
+  return { drawing: place(whole.drawing, { y: whole.height }), width, height: whole.height };
+}
+
+/** The same row by row, each as wide as wanted: from left to right a picture over its number and words. */
+export function stepRows(
+  folding: Folding,
+  envelope: Envelope,
+  width: number,
+  measure: TextMeasure,
+): readonly Figure[] {
   const all = stages(folding, envelope);
   const most = Math.max(1, Math.floor((width + GUTTER) / (NARROWEST + GUTTER)));
   const columns = Math.ceil(all.length / Math.ceil(all.length / most));
   const cell = (width + GUTTER) / columns - GUTTER;
-  const pen = penFor(all, cell, measure);
-  const cells = all.map(({ caption, draw }, index) => ({
-    picture: pictureOf(draw, pen),
+  const pens = pensFor(all, cell, measure);
+  const cells = all.map(({ caption, seen, draw }, index) => ({
+    picture: pictureOf(draw, pens[seen]),
     words: numbered(index + 1, caption, cell, measure),
   }));
-  const whole = stack(ROW_GAP, ...inRows(cells, columns).map((row) => setRow(row, cell)));
-  return { drawing: place(whole.drawing, { y: whole.height }), width, height: whole.height };
+  return inRows(cells, columns).map((row) => {
+    const { drawing, height } = setRow(row, cell);
+    return { drawing: place(drawing, { y: height }), width, height };
+  });
 }
 
-/** The largest scale at which every stage's paper fits a cell. */
-function penFor(all: readonly Stage[], cell: number, measure: TextMeasure): Pen {
+/** For stages of each kind the largest scale at which the paper of all of them fits a cell. */
+function pensFor(
+  all: readonly Stage[],
+  cell: number,
+  measure: TextMeasure,
+): Readonly<Record<Stage['seen'], Pen>> {
   const room = cell - 2 * ROUND;
-  const scales = all.map(({ draw }) => {
-    const { width, height } = paperSize(draw, measure);
-    return Math.min(room / width, room / height);
-  });
-  return { scale: Math.min(...scales), measure };
+  const pen = (seen: Stage['seen']): Pen => {
+    const scales = all
+      .filter((stage) => stage.seen === seen)
+      .map(({ draw }) => {
+        const { width, height } = paperSize(draw, measure);
+        return room / Math.max(width, height);
+      });
+    return { scale: Math.min(...scales), measure };
+  };
+  return { 'from above': pen('from above'), obliquely: pen('obliquely') };
 }
 
 /** A caption with its number hung before it. */

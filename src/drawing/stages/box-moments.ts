@@ -32,5 +32,6 @@ const WALLS_UP: Pose = { left: RISING, right: RISING, seal: RISING, bottom: RISI
 
 const shown = (caption: string, scene: Scene): Stage => ({
   caption,
+  seen: 'obliquely',
   draw: () => drawScene(scene, OBLIQUE, 'left out'),
 });

@@ -27,5 +27,6 @@ export function flatMoments(folding: Folding, envelope: Envelope): readonly Stag
 
 const shown = (caption: string, scene: Scene): Stage => ({
   caption,
+  seen: 'from above',
   draw: () => drawScene(scene, FROM_ABOVE, 'left out'),
 });

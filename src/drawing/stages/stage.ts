@@ -11,6 +11,8 @@ export interface Pen {
 /** A moment of the work. */
 export interface Stage {
   readonly caption: string;
+  /** Stages of one kind are drawn to one scale. */
+  readonly seen: 'from above' | 'obliquely';
   /** In mm of paper, about any origin, y up. */
   readonly draw: (pen: Pen) => Drawing;
 }

@@ -11,20 +11,22 @@ import type { Stage } from './stage.js';
 
 /** The fold from the marked blank to the closed envelope, back and front, in the order of the work. */
 export const stages = (folding: Folding, envelope: Envelope): readonly Stage[] => [
-  { caption: 'Cut the blank, mark its edges.', draw: (pen) => markedBlank(folding, envelope, pen) },
-  { caption: 'Score from mark to mark.', draw: (pen) => scoredBlank(folding, envelope, pen) },
+  fromAbove('Cut the blank, mark its edges.', (pen) => markedBlank(folding, envelope, pen)),
+  fromAbove('Score from mark to mark.', (pen) => scoredBlank(folding, envelope, pen)),
   ...cutting(folding, envelope),
   ...(folding.made.second ? boxMoments(folding, envelope) : flatMoments(folding, envelope)),
-  { caption: backWords(folding, envelope), draw: () => back(folding, envelope, 'dashed') },
-  { caption: frontWords(folding, envelope), draw: (pen) => front(folding, envelope, pen) },
+  fromAbove(backWords(folding, envelope), () => back(folding, envelope, 'dashed')),
+  fromAbove(frontWords(folding, envelope), (pen) => front(folding, envelope, pen)),
 ];
+
+const fromAbove = (caption: string, draw: Stage['draw']): Stage => ({ caption, seen: 'from above', draw });
 
 /** Left out where nothing is cut. */
 function cutting(folding: Folding, envelope: Envelope): readonly Stage[] {
   const kinds = new Set(folding.offcuts.map(({ kind }) => kind));
   if (kinds.size === 0) return [];
   const what = kinds.size > 1 ? 'notches and tips' : kinds.has('tip') ? 'the tips' : 'the notches';
-  return [{ caption: `Cut ${what}.`, draw: (pen) => cutBlank(folding, envelope, pen) }];
+  return [fromAbove(`Cut ${what}.`, (pen) => cutBlank(folding, envelope, pen))];
 }
 
 /** A box is closed in a picture of its own. */

@@ -1,6 +1,6 @@
-import { dimensions, type Figure } from '../../drawing/dimensions.js';
-import { lineSample } from '../../drawing/line-sample.js';
+import { dimensions } from '../../drawing/dimensions.js';
 import { place } from '../../drawing/place.js';
+import { stepRows } from '../../drawing/step-strip.js';
 import type { Size } from '../../recipe/recipe.js';
 import type { EmitOptions, Emitter, Job } from '../emitter.js';
 import { paperSize, WIDEST_MARGIN } from '../paper-size.js';
@@ -39,10 +39,14 @@ async function pages(job: Job, options: EmitOptions): Promise<Uint8Array> {
     height: size.height * POINTS_PER_MM,
     margin: Math.min(Math.max(MARGIN, options.margin), WIDEST_MARGIN) * POINTS_PER_MM,
   };
-  const figure = dimensions(job.folding, job.envelope, DRAWING, document.measure);
-  for (const items of setSheet(sheet, page, figure, measure)) {
+  const { folding, envelope } = job;
+  const pictures = (width: number) => ({
+    blank: dimensions(folding, envelope, DRAWING, document.measure),
+    fold: stepRows(folding, envelope, width / POINTS_PER_MM, document.measure),
+  });
+  for (const items of setSheet(sheet, page, pictures, measure)) {
     document.addPage(size);
-    for (const item of items) paintItem(document, item, figure, size);
+    for (const item of items) paintItem(document, item, size);
   }
   return document.finish();
 }
@@ -64,7 +68,7 @@ const INKS: Readonly<Record<Style['ink'], string>> = { full: '#000000', quiet: '
 /** Width of a hairline, in points. */
 const HAIRLINE = 0.3;
 
-function paintItem(document: PdfDocument, item: Item, figure: Figure, page: Size): void {
+function paintItem(document: PdfDocument, item: Item, page: Size): void {
   const { pdf } = document;
   if (item.kind === 'words') {
     pdf.font(item.style.font).fontSize(item.style.size).fillColor(INKS[item.style.ink]);
@@ -81,7 +85,6 @@ function paintItem(document: PdfDocument, item: Item, figure: Figure, page: Size
   } else {
     pdf.fillColor(INKS.full);
     const [x, y] = [item.x / POINTS_PER_MM, page.height - (item.y + item.height) / POINTS_PER_MM];
-    const size = { width: item.width / POINTS_PER_MM, height: item.height / POINTS_PER_MM };
-    paint(document, place(item.kind === 'picture' ? figure.drawing : lineSample(item.layer, size), { x, y }));
+    paint(document, place(item.drawing, { x, y }));
   }
 }

@@ -1,11 +1,12 @@
-import type { Figure } from '../../../drawing/dimensions.js';
+import type { Figure } from '../../../drawing/figure.js';
 import type { Size } from '../../../recipe/recipe.js';
 import { POINTS_PER_MM } from '../../pdf/document.js';
 import type { CutSheet, Section, SectionName } from '../content.js';
-import { setSection } from './set-blocks.js';
+import { picture } from './picture.js';
+import { setSection, setText } from './set-blocks.js';
 import { setLineKey } from './set-line-key.js';
 import { reach, sideBySide, type Strip } from './strip.js';
-import type { Measure } from './type.js';
+import { HEADING, type Measure } from './type.js';
 
 /** Between what stands side by side. */
 const GUTTER = 18;
@@ -16,8 +17,14 @@ const NARROWEST = 110;
 /** Sets a section as wide as wanted; one that the sheet does not have is nothing. */
 type Set = (name: SectionName, across: number) => readonly Strip[];
 
+/** What a sheet shows besides its words: the dimensioned blank, and the fold step by step, a row of pictures each. */
+export interface Pictures {
+  readonly blank: Figure;
+  readonly fold: readonly Figure[];
+}
+
 /** The sections in the order of the work; what is narrow stands side by side where a page of this size has room. */
-export function arrange(sheet: CutSheet, figure: Figure, page: Size, measure: Measure): readonly Strip[] {
+export function arrange(sheet: CutSheet, pictures: Pictures, page: Size, measure: Measure): readonly Strip[] {
   const { width } = page;
   const set: Set = (name, across) => {
     const section = sheet.sections.find((one: Section) => one.name === name);
@@ -25,36 +32,43 @@ export function arrange(sheet: CutSheet, figure: Figure, page: Size, measure: Me
   };
   return [
     ...set('findings', width),
-    ...cutBesideDrawing(set, figure, page, measure),
+    ...cutBesideDrawing(set, pictures.blank, page, measure),
     ...marksBesideDryFold(set, width),
     ...set('corners', width),
     ...set('zones', width),
     ...whole(set('tape', width)),
     ...set('cautions', width),
+    ...foldInPictures(pictures.fold, width, measure),
     ...set('steps', width),
     ...marginsBesideFinished(set, width),
   ];
 }
 
 function cutBesideDrawing(set: Set, figure: Figure, page: Size, measure: Measure): readonly Strip[] {
-  const drawing = { width: figure.width * POINTS_PER_MM, height: figure.height * POINTS_PER_MM };
+  const drawn = figure.width * POINTS_PER_MM;
   const key = (across: number): readonly Strip[] => setLineKey(figure.drawing, across, measure);
-  const beside = page.width - drawing.width - GUTTER;
+  const beside = page.width - drawn - GUTTER;
   const together = sideBySide([
     { x: 0, strips: [...set('cut', beside), ...key(beside)] },
-    { x: page.width - drawing.width, strips: [picture(drawing)] },
+    { x: page.width - drawn, strips: [picture(figure, 11)] },
   ]);
   return together.height <= page.height
     ? [together]
-    : [...set('cut', page.width), picture(drawing), ...key(page.width)];
+    : [...set('cut', page.width), picture(figure, 11), ...key(page.width)];
 }
 
-const picture = ({ width, height }: Size): Strip => ({
-  above: 11,
-  height,
-  items: [{ kind: 'picture', x: 0, y: 0, width, height }],
-  keepsWithNext: false,
-});
+/** Between rows of pictures, and under their heading. */
+const ROW_GAP = 13;
+const UNDER_HEADING = 6;
+
+/** Each row is whole on its page, the first under the heading. */
+const foldInPictures = (rows: readonly Figure[], width: number, measure: Measure): readonly Strip[] => [
+  ...setText('The fold, step by step', width, HEADING, measure, 11).map((strip) => ({
+    ...strip,
+    keepsWithNext: true,
+  })),
+  ...rows.map((row, index) => picture(row, index === 0 ? UNDER_HEADING : ROW_GAP)),
+];
 
 function marksBesideDryFold(set: Set, width: number): readonly Strip[] {
   const dryFold = reach(set('dry-fold', width / 2));

@@ -1,7 +1,9 @@
-import type { Drawing } from '../../../drawing/drawing.js';
+import type { Drawing, Layer } from '../../../drawing/drawing.js';
 import { lineKey } from '../../../drawing/line-key.js';
+import { lineSample } from '../../../drawing/line-sample.js';
+import { POINTS_PER_MM } from '../../pdf/document.js';
 import { setText } from './set-blocks.js';
-import type { Strip } from './strip.js';
+import type { Item, Strip } from './strip.js';
 import { KEY, type Measure } from './type.js';
 
 /** Length of a line's sample, and the space between it and its words. */
@@ -15,11 +17,15 @@ export function setLineKey(drawing: Drawing, width: number, measure: Measure): r
       ...strip,
       keepsWithNext: false,
       items: [
-        ...(line === 0
-          ? [{ kind: 'sample' as const, x: 0, y: 2.5, width: SAMPLE, height: KEY.leading - 4, layer }]
-          : []),
+        ...(line === 0 ? [sample(layer)] : []),
         ...strip.items.map((item) => ({ ...item, x: item.x + SAMPLE + GAP })),
       ],
     })),
   );
+}
+
+function sample(layer: Layer): Item {
+  const height = KEY.leading - 4;
+  const size = { width: SAMPLE / POINTS_PER_MM, height: height / POINTS_PER_MM };
+  return { kind: 'picture', x: 0, y: 2.5, height, drawing: lineSample(layer, size) };
 }

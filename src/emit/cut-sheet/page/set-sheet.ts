@@ -1,6 +1,5 @@
-import type { Figure } from '../../../drawing/dimensions.js';
 import type { CutSheet } from '../content.js';
-import { arrange } from './arrange.js';
+import { arrange, type Pictures } from './arrange.js';
 import { fillPages } from './fill-pages.js';
 import { words } from './line.js';
 import { setText } from './set-blocks.js';
@@ -21,17 +20,17 @@ const LONGEST_LINE = 486;
 /** From the foot of the text to the foot of the page's margin: room for the running foot. */
 const FOOT_SPACE = 19;
 
-/** The pages of a cut sheet: every item at its place on its page. */
+/** The pages of a cut sheet: every item at its place on its page. Pictures are made to the width of its text. */
 export function setSheet(
   sheet: CutSheet,
   page: PageSize,
-  figure: Figure,
+  pictures: (width: number) => Pictures,
   measure: Measure,
 ): readonly (readonly Item[])[] {
   const width = Math.min(LONGEST_LINE, page.width - 2 * page.margin);
   const height = page.height - 2 * page.margin - FOOT_SPACE;
   const left = (page.width - width) / 2;
-  const body = arrange(sheet, figure, { width, height }, measure);
+  const body = arrange(sheet, pictures(width), { width, height }, measure);
   const pages = fillPages([...setHead(sheet, width, measure), ...body], height);
   return pages.map((items, index) => [
     ...items.map((item) => moved(item, left, page.margin)),

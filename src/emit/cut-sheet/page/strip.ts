@@ -1,15 +1,12 @@
 /*
  * page/: sets the content of a cut sheet in type, and fills pages with it.
- * In: content, the width of a column, a measure of text. Out: words, hairlines and the picture at their places.
+ * In: content, the width of a column, a measure of text. Out: words, hairlines and pictures at their places.
  * Refuses to know: pdfkit, and what the words mean. Lengths are in points, y runs down.
  */
-import type { Layer } from '../../../drawing/drawing.js';
+import type { Drawing } from '../../../drawing/drawing.js';
 import type { Style } from './type.js';
 
-/**
- * A line of words on its baseline, a hairline, the room for the drawing, or a sample of one of its kinds of line (x and
- * y: the top left corner).
- */
+/** A line of words on its baseline, a hairline, or a drawing (in mm, y up from its lower left corner) with its box. */
 export type Item =
   | {
       readonly kind: 'words';
@@ -20,19 +17,11 @@ export type Item =
     }
   | { readonly kind: 'hairline'; readonly x: number; readonly y: number; readonly width: number }
   | {
-      readonly kind: 'sample';
-      readonly x: number;
-      readonly y: number;
-      readonly width: number;
-      readonly height: number;
-      readonly layer: Layer;
-    }
-  | {
       readonly kind: 'picture';
       readonly x: number;
       readonly y: number;
-      readonly width: number;
       readonly height: number;
+      readonly drawing: Drawing;
     };
 
 /** A band across a column that is never broken, with the space wanted above it unless it heads a page. */
