@@ -7,7 +7,7 @@ export type Step = PdfLayer;
 /**
  * Groups and types of ISO 19593-1:2018, "processing steps"; keys and values as the PDF Association's open model has them
  * (arlington-pdf-model, tsv/latest/OptContentGroup.tsv and GTS_ProcStepsGroup.tsv). Only the groups Structural and
- * Positions have types.
+ * Positions have types. The reverse is the face that the page does not show.
  */
 const step = (name: string, group: string, type?: string): Step => ({
   name,
