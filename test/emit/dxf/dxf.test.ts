@@ -11,11 +11,10 @@ import { dxf } from '../../../src/emit/dxf/dxf.js';
 import type { Job } from '../../../src/emit/emitter.js';
 import type { Point } from '../../../src/plane/point.js';
 import { anyEnvelope } from '../../support/arbitraries.js';
-import { compileText } from '../../support/compile-text.js';
 import { type DxfFile, lengthOf, onlyPolyline, readDxf } from '../../support/dxf-file.js';
 import { halfLetter, job, jobOf } from '../../support/jobs.js';
 import { emitOptions } from '../../support/pdf-pages.js';
-import { specs } from '../../support/specs.js';
+import { specJobs } from '../../support/spec-jobs.js';
 
 const INCH = 25.4;
 const folded = { bottom: 'folded', seal: 'folded' } as const;
@@ -221,8 +220,7 @@ function expectScores(of: Job, file: DxfFile): void {
 }
 
 test('every recipe of the studio', async () => {
-  const files = specs();
-  const recipes = Object.entries(files).flatMap(([name, text]) => compileText(text, { name, files }).recipes);
+  const recipes = Object.values(specJobs());
   expect(recipes.length).toBeGreaterThanOrEqual(14);
   for (const recipe of recipes) await expectFaithful(recipe);
 });
