@@ -11,6 +11,7 @@ import { area } from '../../../src/plane/polygon.js';
 import { anyEnvelope } from '../../support/arbitraries.js';
 import { compileText } from '../../support/compile-text.js';
 import { creasePattern } from '../../support/crease-pattern.js';
+import { envelope } from '../../support/envelopes.js';
 import { copyOf, type FoldFrame, facesOf, foldFile, pointOf } from '../../support/fold-file.js';
 import { expectFlatFoldable } from '../../support/inner-vertices.js';
 import { specJobs } from '../../support/spec-jobs.js';
@@ -146,7 +147,11 @@ test('the whole blank’s area is that of the facts, true arcs and all', () => {
   }
 });
 
-/** A blank of 100 mm whose marks meet on its edges, so that the face's corners touch them: no ease, no seam. */
+/*
+ * A blank of 100 mm whose marks meet on its edges, so that the face's corners touch them: no ease, no seam. By hand: the
+ * sheet's corners and the face's make 8 vertices; each side of the sheet is two edges, and the face has four: 12; four
+ * triangles and the face: 5.
+ */
 const wrapped = (side: number, end: number) => `units mm
 
 envelope wrapped {
@@ -181,3 +186,15 @@ test.each([
     expect(flat.faces_vertices.map(({ length }) => length).toSorted()).toEqual([3, 3, 3, 3, 4]);
   },
 );
+
+test('where scores meet on the blank’s edge but for a nanometre, one way or the other, an ear is no face', () => {
+  const folded = { bottom: 'folded', seal: 'folded' } as const;
+  for (let width = 100; width < 120; width++) {
+    const made = envelope({ face: { width, height: 80 }, seam: 0, step: 1e-6, corners: folded });
+    const { flat } = foldFile({ envelope: made, folding: fold(made) });
+    const counts = [flat.vertices_coords, flat.edges_vertices, flat.faces_vertices].map(
+      ({ length }) => length,
+    );
+    expect(counts).toEqual([8, 12, 5]);
+  }
+});

@@ -7,6 +7,7 @@ import { foldFile } from '../../support/fold-file.js';
 import { halfLetter, job } from '../../support/jobs.js';
 import { specJobs } from '../../support/spec-jobs.js';
 
+const folded = { bottom: 'folded', seal: 'folded' } as const;
 const box = job({ depth: 8, corners: { bottom: 'notched', seal: 'notched' } });
 
 test('the file says what it is, as FOLD 1.2 asks', () => {
@@ -44,7 +45,6 @@ test.each(Object.entries(specJobs()))('%s: every key is the format’s, or has a
 });
 
 test('a face is convex but for the round ends of notches, and the file says so', () => {
-  const folded = { bottom: 'folded', seal: 'folded' } as const;
   expect(foldFile(job({ corners: folded })).flat.frame_attributes).toContain('convexFaces');
   expect(foldFile(box).flat.frame_attributes).toContain('nonConvexFaces');
 });
@@ -69,4 +69,16 @@ test('a line holds one vertex, edge or face, and the same envelope gives the sam
   expect(text.match(/^ +\[[-\d.,]+\],?$/gm)).toHaveLength(rows + more);
   expect(text.endsWith('}\n')).toBe(true);
   expect(new TextDecoder().decode(await emitted(fold, box))).toBe(text);
+});
+
+test.each([
+  ['creases that do not cross', { blank: { width: 150, height: 150 } }],
+  ['a blank that is not square', { blank: { width: 190, height: 230 } }],
+  ['marks past the middle', { sideMarks: [400, 400] as const }],
+  ['a box whose ears are kept', { depth: 8, corners: folded }],
+])('an envelope that does not fold, by %s, is a file all the same', (_, wishes) => {
+  const { flat, closed } = foldFile(job(wishes));
+  const numbers = [flat, closed].flatMap(({ vertices_coords }) => vertices_coords).flat();
+  expect(numbers.filter((number) => !Number.isFinite(number))).toEqual([]);
+  expect(closed.vertices_coords).toHaveLength(flat.vertices_coords.length);
 });
