@@ -40,10 +40,11 @@ export function summaryCard(of: Drawn, measure: TextMeasure): Figure {
     titleBlock(envelope.title.value, across, measure),
     paragraph(`${cardWords(of)}. ${blankWords(of)}.`, across, BODY, measure),
   );
+  const closed = back(folding, envelope, 'left out');
   const draw = {
     open: (pen: Pen) => cutBlank(folding, envelope, pen),
-    back: () => back(folding, envelope, 'left out'),
-    front: (pen: Pen) => front(folding, envelope, pen),
+    back: () => closed,
+    front: front(folding, envelope).draw,
   };
   const room = { width: across, height: CARD.height - 2 * MARGIN - head.height - AFTER_HEAD };
   const open = { width: across * OPEN_SHARE, height: room.height - NAMED };

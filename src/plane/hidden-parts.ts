@@ -1,6 +1,6 @@
 import { contains } from './contains.js';
 import { between, distance, type Segment, turn } from './point.js';
-import type { Polygon } from './polygon.js';
+import { edgesOf, type Polygon } from './polygon.js';
 
 /** A segment in the stretches that no polygon covers, and those that one covers, in order. */
 export interface Parts {
@@ -33,13 +33,14 @@ export function hiddenParts(segment: Segment, over: readonly Polygon[]): Parts {
 
 /** Where a segment meets a polygon's edges, as fractions of the way along it. */
 function crossings({ from, to }: Segment, polygon: Polygon): readonly number[] {
-  return polygon.flatMap((here, index) => {
-    const next = polygon[(index + 1) % polygon.length] ?? here;
+  const slack = ON_EDGE * distance(from, to);
+  const found: number[] = [];
+  for (const { from: here, to: next } of edgesOf(polygon)) {
     const [a, b] = [turn(from, to, here), turn(from, to, next)];
-    const slack = ON_EDGE * distance(from, to);
-    if ((a > slack && b > slack) || (a < -slack && b < -slack)) return [];
-    const [start, end] = [turn(here, next, from), turn(here, next, to)];
-    const fraction = start / (start - end);
-    return fraction > 0 && fraction < 1 ? [fraction] : [];
-  });
+    if ((a > slack && b > slack) || (a < -slack && b < -slack)) continue;
+    const start = turn(here, next, from);
+    const fraction = start / (start - turn(here, next, to));
+    if (fraction > 0 && fraction < 1) found.push(fraction);
+  }
+  return found;
 }

@@ -30,8 +30,7 @@ export function boxMoments(folding: Folding, envelope: Envelope): readonly Stage
 const RISING = { first: 90, second: 0 };
 const WALLS_UP: Pose = { left: RISING, right: RISING, seal: RISING, bottom: RISING };
 
-const shown = (caption: string, scene: Scene): Stage => ({
-  caption,
-  seen: 'obliquely',
-  draw: () => drawScene(scene, OBLIQUE, 'left out'),
-});
+function shown(caption: string, scene: Scene): Stage {
+  const drawing = drawScene(scene, OBLIQUE, 'left out');
+  return { caption, seen: 'obliquely', draw: () => drawing };
+}

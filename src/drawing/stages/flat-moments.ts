@@ -25,8 +25,7 @@ export function flatMoments(folding: Folding, envelope: Envelope): readonly Stag
   ];
 }
 
-const shown = (caption: string, scene: Scene): Stage => ({
-  caption,
-  seen: 'from above',
-  draw: () => drawScene(scene, FROM_ABOVE, 'left out'),
-});
+function shown(caption: string, scene: Scene): Stage {
+  const drawing = drawScene(scene, FROM_ABOVE, 'left out');
+  return { caption, seen: 'from above', draw: () => drawing };
+}

@@ -3,6 +3,7 @@ import type { Folding } from '../../folding/folding.js';
 import { zones } from '../../folding/zones.js';
 import { apartFrom } from '../../plane/apart-from.js';
 import { hiddenParts } from '../../plane/hidden-parts.js';
+import type { Point3 } from '../../plane/point3.js';
 import { bounds, edgesOf, type Polygon } from '../../plane/polygon.js';
 import type { Envelope } from '../../recipe/recipe.js';
 import { segmentsOf } from '../box.js';
@@ -10,7 +11,7 @@ import { type Drawing, type Layer, lettering, line } from '../drawing.js';
 import { CAP_HEIGHT } from '../text-measure.js';
 import { paperScene } from './paper-scene.js';
 import { drawScene } from './scene.js';
-import type { Pen } from './stage.js';
+import { fromAbove, type Pen, type Stage } from './stage.js';
 import { frontView, seenFrom } from './view.js';
 
 /** On the page, in mm. */
@@ -18,25 +19,28 @@ const NAME = 2.3;
 const CLEAR = 0.5;
 
 /** The front of the closed envelope as it is read: flaps behind it dashed, and where address and stamp go. */
-export function front(folding: Folding, envelope: Envelope, pen: Pen): Drawing {
+export function front(folding: Folding, envelope: Envelope): Stage {
   const { up, address, stamp } = zones(envelope, folding).front;
   const view = frontView(up);
-  const seen = seenFrom(view);
-  const paper = drawScene(paperScene(folding, closedPose(folding.made)), view, 'dashed');
   const panels = [
     { words: 'address', zone: address },
     { words: 'stamp', zone: stamp },
-  ].flatMap(({ words, zone }) =>
-    zone ? [{ words, corners: zone.outline.map(({ x, y }) => seen({ x, y, z: 0 })) }] : [],
-  );
-  return [
+  ].flatMap(({ words, zone }) => (zone ? [{ words, corners: flat(zone.outline).map(seenFrom(view)) }] : []));
+  const paper = drawScene(paperScene(folding, closedPose(folding.made)), view, 'dashed');
+  const lines = [
     ...withoutBehind(
       paper,
       panels.map(({ corners }) => corners),
     ),
-    ...panels.flatMap(({ words, corners }) => [...panelLines(corners, paper), ...named(words, corners, pen)]),
+    ...panels.flatMap(({ corners }) => panelLines(corners, paper)),
   ];
+  return fromAbove(panels.length > 0 ? 'The front: room for address and stamp.' : 'The front.', (pen) => [
+    ...lines,
+    ...panels.flatMap(({ words, corners }) => named(words, corners, pen)),
+  ]);
 }
+
+const flat = (polygon: Polygon): readonly Point3[] => polygon.map(({ x, y }) => ({ x, y, z: 0 }));
 
 /** A narrow line, as pictures are small. */
 const NARROW: Layer = 'raised-zone';

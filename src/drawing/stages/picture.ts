@@ -17,9 +17,12 @@ export function pictureOf(draw: (pen: Pen) => Drawing, pen: Pen): Picture {
   return { drawing: place(drawing, { x: -x, y: -y }), width, height };
 }
 
+/** Hatching at this scale is quick to draw. */
+const SMALL = 0.05;
+
 /** How large its paper is, whatever it is drawn with. */
 export function paperSize(draw: (pen: Pen) => Drawing, measure: Pen['measure']): Size {
-  return boxOf(draw({ scale: 1, measure }).filter(({ layer }) => LINE_KINDS[layer].width === 0));
+  return boxOf(draw({ scale: SMALL, measure }).filter(({ layer }) => LINE_KINDS[layer].width === 0));
 }
 
 /** The box about a drawing's lines and surfaces. */

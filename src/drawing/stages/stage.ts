@@ -16,3 +16,9 @@ export interface Stage {
   /** In mm of paper, about any origin, y up. */
   readonly draw: (pen: Pen) => Drawing;
 }
+
+export const fromAbove = (caption: string, draw: Stage['draw']): Stage => ({
+  caption,
+  seen: 'from above',
+  draw,
+});
