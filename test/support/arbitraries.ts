@@ -1,5 +1,8 @@
 import fc from 'fast-check';
-import type { FlapShape } from '../../src/recipe/recipe.js';
+import { asMade } from '../../src/folding/as-made.js';
+import { flapRegion } from '../../src/folding/outline.js';
+import { largestRadius } from '../../src/plane/largest-radius.js';
+import type { Envelope, FlapShape } from '../../src/recipe/recipe.js';
 import { envelope } from './envelopes.js';
 
 /** A length on a ruler of half millimetres. */
@@ -42,15 +45,24 @@ export const anyEnvelope = fc
     }),
   );
 
-/** The same with a lining of any inset, fastened in every way. */
+/** The same with a lining of any inset, fastened in every way; some with a seal tip as round as its edges allow, or nearly. */
 export const anyLinedEnvelope = fc
   .record({
     plain: anyEnvelope,
     inset: fc.oneof(fc.constant(0), halfMillimetres(0.5, 20)),
     fasten: fc.constantFrom('glue' as const, 'tuck' as const, 'seal' as const),
+    roundness: fc.option(fc.double({ min: 0.2, max: 1, noNaN: true })),
   })
-  .map(({ plain, inset, fasten }) => ({
+  .map(({ plain, inset, fasten, roundness }) => ({
     ...plain,
+    ...(roundness === null ? {} : { flap: { ...plain.flap, value: roundedTip(plain, roundness) } }),
     liner: { ...plain.liner, value: inset },
     fasten: { ...plain.fasten, value: fasten },
   }));
+
+/** A seal tip rounded to a share of the largest radius that its edges hold. */
+function roundedTip(plain: Envelope, share: number): FlapShape {
+  const sharp = { ...plain, flap: { ...plain.flap, value: { kind: 'rounded' as const, radius: 1 } } };
+  const region = flapRegion(asMade(sharp), 'seal', plain.caliper.value);
+  return { kind: 'rounded', radius: share * largestRadius(region) };
+}
