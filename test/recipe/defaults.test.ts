@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { restate } from '../../src/recipe/restate.js';
 import { envelopesOf } from '../support/resolve-text.js';
 
 const INCH = 25.4;
@@ -46,6 +47,8 @@ describe('what is left out', () => {
       corners: { value: { bottom: 'folded', seal: 'notched' } },
       paper: { value: null },
       caliper: { value: 0.15, basis: 'assumed' },
+      liner: { value: null },
+      linerPaper: { value: null },
       expects: [],
     });
   });
@@ -125,6 +128,46 @@ test('a card and its face are turned by how the envelope opens, not by how they 
       height: 148,
     });
   }
+});
+
+describe('lining', () => {
+  const PAPERS = 'paper kraft { caliper: 150 um }\npaper tissue { weight: 20 gsm }\n';
+  const lined = (entries: string) => only(`units mm\n${PAPERS}envelope e { card: A6\n${entries} }`);
+
+  test('is cut from the envelope’s own paper', () => {
+    const { liner, linerPaper, linerCaliper } = lined('paper: kraft\nliner: inset 4');
+    expect(liner.value).toBe(4);
+    expect(linerPaper).toMatchObject({ value: { name: 'kraft' }, origin: { kind: 'default' } });
+    expect(linerCaliper).toEqual({ value: 0.15, basis: 'stated' });
+  });
+
+  test('or from a paper of its own, with that paper’s caliper', () => {
+    const { paper, linerPaper, linerCaliper } = lined('paper: kraft\nliner: inset 4\nliner-paper: tissue');
+    expect(paper.value?.name).toBe('kraft');
+    expect(linerPaper).toMatchObject({ value: { name: 'tissue' }, origin: { kind: 'written' } });
+    expect(linerCaliper.basis).toBe('estimated');
+  });
+
+  test('comes from a style, and may be put back', () => {
+    const styled = (entries: string) =>
+      only(
+        `units mm\n${PAPERS}style house { liner: inset (2 * 2)\nliner-paper: tissue }\nenvelope e like house { card: A6\n${entries} }`,
+      );
+    expect(styled('')).toMatchObject({
+      liner: { value: 4, origin: { kind: 'inherited', from: 'house' } },
+      linerPaper: { value: { name: 'tissue' }, origin: { kind: 'inherited' } },
+    });
+    expect(styled('liner: default').liner.value).toBeNull();
+    expect(styled('paper: kraft\nliner-paper: default').linerPaper.value?.name).toBe('kraft');
+  });
+
+  test('stays what it is when something else is stated anew', () => {
+    const papers = 'paper: kraft\nliner: inset 4\nliner-paper: tissue';
+    const anew = restate(lined(papers), { seam: 10 });
+    expect(anew).toMatchObject({ seam: { value: 10 }, liner: { value: 4 } });
+    expect(anew.linerPaper.value?.name).toBe('tissue');
+    expect(restate(lined(papers), { liner: null }).liner.value).toBeNull();
+  });
 });
 
 describe('caliper and corners', () => {
