@@ -4,27 +4,30 @@ import type { Point3 } from './point3.js';
 const IN_PLANE = 1e-6;
 
 /**
- * The order in which flat polygons in space are painted, as indices: the furthest first, towards being the direction to
- * the reader. A polygon that lies wholly on one side of another's plane is painted before or after it. Those in one
- * plane lie on each other as given, the lowest (least z) first. Right wherever no polygon passes through another's plane
- * on both sides of it, as on a convex body, whatever lies flat inside it included.
+ * The order in which flat polygons in space are painted, as indices: the furthest first, `towards` being the direction to
+ * the reader. Those in one plane lie on each other as given, the lowest (least z) first. Right wherever of any two that
+ * the reader sees over each other one lies on one side of the other's plane, as on a convex body and inside it.
  */
 export function farToNear(polygons: readonly (readonly Point3[])[], towards: Point3): readonly number[] {
   const planes = polygons.map((polygon) => planeOf(polygon, towards));
   const left = polygons.map((_, index) => index);
   const order: number[] = [];
   while (left.length > 0) {
-    const next = left.find((one) => !left.some((other) => other !== one && isBefore(other, one))) ?? left[0];
-    order.push(left.splice(left.indexOf(next as number), 1)[0] as number);
+    const next = left.find((one) => !left.some((other) => isBehind(other, one))) ?? (left[0] as number);
+    order.push(next);
+    left.splice(left.indexOf(next), 1);
   }
   return order;
 
-  /** Whether one must be painted before another. */
-  function isBefore(one: number, other: number): boolean {
-    const forward = sideOf(planes[one] as Plane, polygons[other] as readonly Point3[]);
-    if (forward === 'within') return towards.z < 0 ? other < one : one < other;
-    if (forward !== 'both') return forward === 'nearer';
-    return sideOf(planes[other] as Plane, polygons[one] as readonly Point3[]) === 'further';
+  /** Whether one must be painted before another. Where each is nearer than the other's plane, they cannot overlap. */
+  function isBehind(one: number, other: number): boolean {
+    if (one === other) return false;
+    const otherLies = sideOf(planes[one] as Plane, polygons[other] as readonly Point3[]);
+    if (otherLies === 'within') return towards.z < 0 ? other < one : one < other;
+    const oneLies = sideOf(planes[other] as Plane, polygons[one] as readonly Point3[]);
+    return (
+      (otherLies === 'nearer' && oneLies !== 'nearer') || (oneLies === 'further' && otherLies !== 'further')
+    );
   }
 }
 

@@ -6,12 +6,13 @@
 import type { AsMade, FlapName } from '../../src/folding/folding.js';
 
 /** x runs along the edge from the bottom to the right corner, y from the bottom to the left corner. */
-interface OnBlank {
+export interface OnBlank {
   readonly x: number;
   readonly y: number;
 }
 
-const FLAPS: readonly FlapName[] = ['left', 'right', 'seal', 'bottom'];
+/** In the order in which they are folded. */
+const FLAPS: readonly FlapName[] = ['left', 'right', 'bottom', 'seal'];
 const ENDS: readonly FlapName[] = ['seal', 'bottom'];
 
 /** Distances of a point from a flap's corner along the two edges that meet there. */
@@ -76,12 +77,19 @@ function isPaper(made: AsMade, caliper: number, flap: FlapName, at: OnBlank): bo
 }
 
 /** How many layers lie over a point of the back, given where that point of the back is on the blank's plane. */
-export function layersAt(made: AsMade, caliper: number, on: OnBlank): number {
-  let count = 0;
-  for (const flap of FLAPS) {
+export const layersAt = (made: AsMade, caliper: number, on: OnBlank): number =>
+  flapsAt(made, caliper, on).length + earsAt(made, on);
+
+/** The flaps that lie over a point of the back, in the order in which they are folded: the topmost last. */
+export const flapsAt = (made: AsMade, caliper: number, on: OnBlank): readonly FlapName[] =>
+  FLAPS.filter((flap) => {
     const from = over(made, flap, on);
-    if (markOf(made, flap, from) <= outerMark(made, flap) && isPaper(made, caliper, flap, from)) count++;
-  }
+    return markOf(made, flap, from) <= outerMark(made, flap) && isPaper(made, caliper, flap, from);
+  });
+
+/** How many folded corner pieces lie over a point of the back. */
+export function earsAt(made: AsMade, on: OnBlank): number {
+  let count = 0;
   for (const end of ENDS) {
     if ((end === 'seal' ? made.corners.seal : made.corners.bottom) === 'notched') continue;
     for (const side of ['left', 'right'] as const) {

@@ -28,7 +28,7 @@ export function boxMoments(folding: Folding, envelope: Envelope): readonly Stage
 
 /** Walls standing, flaps still in line with them. */
 const RISING = { first: 90, second: 0 };
-const WALLS_UP: Pose = { left: RISING, right: RISING, seal: RISING, bottom: RISING };
+export const WALLS_UP: Pose = { left: RISING, right: RISING, seal: RISING, bottom: RISING };
 
 function shown(caption: string, scene: Scene): Stage {
   const drawing = drawScene(scene, OBLIQUE, 'left out');

@@ -66,7 +66,7 @@ export function drawScene({ leaves, strokes }: Scene, view: View, beneath: Benea
     parts.flatMap((part) =>
       part.layer === 'edge' ? part.hidden.map((segment) => ({ ...segment, layer: 'hidden' as const })) : [],
     ),
-    visible,
+    visible.filter(({ layer }) => layer === 'edge'),
   );
   return [
     ...painted.flatMap(({ leaf, outline: corners }) => {
