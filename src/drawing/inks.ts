@@ -12,7 +12,7 @@ const ink = (screen: string, ...press: Ink['press']): Ink => ({ screen, press })
  */
 export const INKS = {
   black: ink('#000000', 0, 0, 0, 100),
-  blue: ink('#0072b2', 97, 43, 0, 6),
+  blue: ink('#0072b2', 100, 50, 0, 0),
   green: ink('#009e73', 97, 0, 75, 0),
   vermilion: ink('#d55e00', 0, 80, 100, 0),
   orange: ink('#e69f00', 0, 50, 100, 0),

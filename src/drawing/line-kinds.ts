@@ -56,7 +56,7 @@ export const LINE_KINDS: Readonly<Record<Layer, LineKind>> = {
   // Narrow dots cannot be seen on a screen.
   glue: inked(INKS.orange, kind('07.2', WIDE, DOT)),
   zone: inked(INKS.purple, kind('04.2', WIDE, LONG, DOT)),
-  'raised-zone': inked(INKS.purple, kind('04.1', NARROW, LONG, DOT)),
+  'raised-zone': inked(INKS.purple, kind('05.1', NARROW, LONG, DOT, DOT)),
   lining: kind('01.2', WIDE),
   'lining-fold': inked(INKS.blue, kind('02.1', NARROW, DASH)),
   edge: kind('01.2', NARROW),

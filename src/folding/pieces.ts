@@ -9,9 +9,12 @@ import { beyond, within } from './outline.js';
 /** The order in which flaps go down: sides, bottom, seal (their ears go in just before the end flap above them). */
 const FOLD_ORDER: readonly FlapName[] = ['left', 'right', 'bottom', 'seal'];
 
-/** Cuts the outline along its scores and says where each piece lands: face, walls, then in folding order. */
-export function pieces(made: AsMade, outline: Path): readonly Piece[] {
-  const paper = flatten(outline);
+/**
+ * Cuts the outline along its scores and says where each piece lands: face, walls, then in folding order. Arcs are flattened
+ * to within 0.01 mm, or `flatness`.
+ */
+export function pieces(made: AsMade, outline: Path, flatness?: number): readonly Piece[] {
+  const paper = flatten(outline, flatness);
   const face = clip(
     paper,
     FLAP_NAMES.map((flap) => within(flap, firstScoreAt(made, flap))),

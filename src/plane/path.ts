@@ -62,7 +62,7 @@ function rounding(before: RoundedCorner, at: RoundedCorner, after: RoundedCorner
   return { from, to, centre, clockwise };
 }
 
-/** How far a chord may lie from its arc when an arc is flattened, in the path's unit. */
+/** How far a chord may lie from its arc unless said otherwise, in the path's unit. */
 const FLATNESS = 0.01;
 
 /** The signed angle that an arc turns through (positive: counter-clockwise), in radians. */
@@ -73,8 +73,8 @@ export function sweep(from: Point, { to, centre, clockwise }: Extract<Stretch, {
   return clockwise ? positive - 2 * Math.PI : positive;
 }
 
-/** The outline as a polygon whose edges lie within 0.01 of its arcs; each arc's middle is one of its corners. */
-export function flatten({ start, stretches }: Path): Polygon {
+/** The outline as a polygon whose edges lie within `flatness` of its arcs; each arc's middle is one of its corners. */
+export function flatten({ start, stretches }: Path, flatness = FLATNESS): Polygon {
   const points: Point[] = [start];
   let from = start;
   for (const stretch of stretches) {
@@ -82,7 +82,7 @@ export function flatten({ start, stretches }: Path): Polygon {
       const { centre } = stretch;
       const radius = distance(from, centre);
       const angle = sweep(from, stretch);
-      const most = 2 * Math.acos(Math.max(0, 1 - FLATNESS / radius));
+      const most = 2 * Math.acos(Math.max(0, 1 - flatness / radius));
       const steps = 2 * Math.max(1, Math.ceil(Math.abs(angle) / most / 2));
       const startAngle = Math.atan2(from.y - centre.y, from.x - centre.x);
       for (let step = 1; step < steps; step++) {

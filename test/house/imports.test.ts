@@ -8,6 +8,7 @@ const said = ({ file, line, text }: Import): string => `${file}:${line}: ${text.
 
 /** Where each package may be imported, and nowhere else. */
 const PACKAGES: Readonly<Record<string, readonly string[]>> = {
+  '@tarikjabiri/dxf': ['src/emit'],
   chevrotain: ['grammar'],
   'clipper2-ts': ['src/plane'],
   pdfkit: ['src/emit'],

@@ -14,9 +14,9 @@ export interface CreasePattern {
 /** Points nearer than this are one vertex, in mm. */
 const SAME = 1e-5;
 
-/** The flat blank with its creases, split into a planar graph by a general-purpose library. */
-export function creasePattern({ cutOutline, creases }: Folding): CreasePattern {
-  const outline = flatten(cutOutline);
+/** The flat blank with its creases, split into a planar graph by a general-purpose library. Arcs come as chords, as `flatten` has them. */
+export function creasePattern({ cutOutline, creases }: Folding, flatness?: number): CreasePattern {
+  const outline = flatten(cutOutline, flatness);
   const graph: CreasePattern = { vertices_coords: [], edges_vertices: [], edges_assignment: [] };
   const vertex = ({ x, y }: Point): number => {
     const found = graph.vertices_coords.findIndex(([a, b]) => Math.hypot(a - x, b - y) < SAME);

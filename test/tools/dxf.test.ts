@@ -110,7 +110,7 @@ test('layers look as they do on paper', async () => {
     glue: ['glue', expect.any(Number), 2],
     dimension: ['Continuous', 13, 7],
   });
-  expect(box?.fonts).toEqual(['arial.ttf', 'arialbd.ttf']);
+  expect(box?.fonts).toEqual(['SourceSans3_400Regular.ttf', 'SourceSans3_600SemiBold.ttf']);
 });
 
 // Two per cent signs are left to the other tests: this library knows no code for one.

@@ -1,4 +1,5 @@
 import type { Crease, Folding, Piece } from '../../folding/folding.js';
+import { pieces as piecesOf } from '../../folding/pieces.js';
 import { distanceFrom } from '../../plane/distance-from.js';
 import { type Mesh, mesh } from '../../plane/mesh.js';
 import { between, type Point } from '../../plane/point.js';
@@ -16,8 +17,13 @@ export interface CreasePattern {
 /** A piece smaller than this is no face, in mm²: where scores just meet on the blank's edge, an ear is a speck. */
 const SPECK = 1e-4;
 
+/** The format has no arcs. So flattened, in mm, an outline with a dozen of them is as long as it is cut within 0.01 mm. */
+const FLATNESS = 0.001;
+
 export function creasePattern(folding: Folding): CreasePattern {
-  const pieces = folding.pieces.filter(({ flat }) => area(flat) > SPECK);
+  const pieces = piecesOf(folding.made, folding.cutOutline, FLATNESS).filter(
+    ({ flat }) => area(flat) > SPECK,
+  );
   const graph = mesh(pieces.map(({ flat }) => flat));
   const creases = graph.edges.map(({ ends: [from, to], faces }) =>
     faces.length > 1

@@ -8,7 +8,7 @@ import type { Weight } from '../../drawing/drawing.js';
 import type { TextMeasure } from '../../drawing/text-measure.js';
 import type { Size } from '../../recipe/recipe.js';
 import type { EmitOptions } from '../emitter.js';
-import { text } from '../svg/xml.js';
+import { text } from '../xml.js';
 import { printable } from './printable.js';
 
 /** Points (1/72 in, the unit of PDF) in a mm. */

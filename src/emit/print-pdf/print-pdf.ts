@@ -8,7 +8,6 @@ import type { Drawing } from '../../drawing/drawing.js';
 import type { Ink } from '../../drawing/inks.js';
 import { liningPlate } from '../../drawing/lining-plate.js';
 import { LINE_KINDS } from '../../drawing/line-kinds.js';
-import { place } from '../../drawing/place.js';
 import { plate } from '../../drawing/plate.js';
 import { bounds } from '../../plane/polygon.js';
 import type { EmitOptions, Emitter, Job } from '../emitter.js';
@@ -26,9 +25,6 @@ export const print: Emitter = {
   emit: async (job, options) => [{ extension: '.print.pdf', bytes: await write(job, options) }],
 };
 
-/** Clear paper about a drawing, in mm, so that lines on its edge are printed whole. */
-const MARGIN = 5;
-
 async function write({ folding, envelope }: Job, options: EmitOptions): Promise<Uint8Array> {
   const document = await openDocument(options, { title: `${envelope.title.value}: for the print shop` });
   const figures = [plate, liningPlate]
@@ -44,9 +40,11 @@ async function write({ folding, envelope }: Job, options: EmitOptions): Promise<
     steps.map(({ step, ink }) => ({ name: step.name, ink })),
   );
   for (const { drawing, width, height } of figures) {
-    const placed = stepsOf(place(drawing, { x: MARGIN, y: MARGIN }));
-    const size = { width: width + 2 * MARGIN, height: height + 2 * MARGIN };
-    document.addPage(size, boxAbout(placed.flatMap(({ step, marks }) => (isCutting(step) ? marks : []))));
+    const placed = stepsOf(drawing);
+    document.addPage(
+      { width, height },
+      boxAbout(placed.flatMap(({ step, marks }) => (isCutting(step) ? marks : []))),
+    );
     for (const { step, marks } of placed)
       withinLayer(step, () => inSpotColour(step.name, () => paint(document, marks)));
   }

@@ -1,5 +1,5 @@
 import type { LineKind } from '../../drawing/line-kinds.js';
-import { type Attributes, number } from './xml.js';
+import { type Attributes, number } from '../xml.js';
 
 /** How a kind of line is stroked, or a surface filled; lengths in mm. */
 export const lineAttributes = ({ width, dashes, ink }: LineKind): Attributes =>

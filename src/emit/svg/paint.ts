@@ -6,7 +6,7 @@ import { type Path, type Stretch, sweep } from '../../plane/path.js';
 import { distance, type Point } from '../../plane/point.js';
 import { plainLine } from '../../text/plain-line.js';
 import { lineAttributes } from './line-attributes.js';
-import { element, number, text } from './xml.js';
+import { element, number, text } from '../xml.js';
 
 /** A page whose points are given in mm from its lower left corner. */
 export interface Page {

@@ -11,7 +11,7 @@ import type { TextMeasure } from '../../drawing/text-measure.js';
 import { type Group, groups } from './groups.js';
 import { lineAttributes } from './line-attributes.js';
 import { type Page, paintMark } from './paint.js';
-import { element, number, text } from './xml.js';
+import { element, number, text } from '../xml.js';
 
 /** What a picture says besides its lines. */
 export interface About {

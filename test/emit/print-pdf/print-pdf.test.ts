@@ -111,6 +111,7 @@ test('each layer says which step it is, in the words of the standard', async () 
 // B. Wong, Nature Methods 8, 441 (2011), figure 2, as copied into many programs: cyan, magenta, yellow, black in per cent.
 test.each([
   ['Cut', '0 0 0 1'],
+  ['Score', '1 0.5 0 0'],
   ['Second score', '0.97 0 0.75 0'],
   ['Score from the other face', '0 0.8 1 0'],
   ['Glue', '0 0.5 1 0'],
@@ -202,9 +203,9 @@ test('every recipe of the studio, and extremes: all on the page and in layers, n
     expect(upper - lower).toBeCloseTo(of.facts.blank.height, 2);
     const { width, height } = (await pdfPages(bytes))[0] ?? { width: 0, height: 0 };
     const all = edges((await pdfStrokes(bytes))[0] ?? []);
-    // Nothing is nearer to the page's edge than 5 mm.
+    // Nothing is nearer to the page's edge than 3 mm.
     expect(Math.min(all[0], all[1], width / POINTS - all[2], height / POINTS - all[3])).toBeGreaterThan(
-      5 - SLACK,
+      3 - SLACK,
     );
   }
 });

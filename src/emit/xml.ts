@@ -1,5 +1,5 @@
-import { printShort } from '../../measure/number.js';
-import { plainLine } from '../../text/plain-line.js';
+import { printShort } from '../measure/number.js';
+import { plainLine } from '../text/plain-line.js';
 
 /** Values of attributes by name; numbers are printed with at most four decimals. */
 export type Attributes = Readonly<Record<string, string | number>>;
