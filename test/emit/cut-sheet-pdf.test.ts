@@ -1,6 +1,7 @@
 /* The cut sheet as a PDF, read back by an independent reader. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { stages } from '../../src/drawing/stages/stages.js';
 import { cutSheetPdf } from '../../src/emit/cut-sheet/cut-sheet-pdf.js';
 import { cutSheet } from '../../src/emit/cut-sheet/sheet.js';
 import type { EmitOptions, Job } from '../../src/emit/emitter.js';
@@ -106,6 +107,20 @@ test('nor whatever the envelope', { timeout: 60_000 }, async () => {
     ),
     { seed: 7, numRuns: 5 },
   );
+});
+
+test.each(JOBS)('the fold is shown before it is told, every stage of it: %s', async (_, of) => {
+  const pages = await drawnOnce(of);
+  const runs = pages.flatMap(({ runs: all, height }, page) =>
+    all.map(({ text, y }) => ({ text, down: page * height + height - y })),
+  );
+  const heading = (text: string): number => runs.find((run) => run.text === text)?.down ?? Number.NaN;
+  const [shown, told] = [heading('The fold, step by step'), heading('At the bench')];
+  expect(shown).toBeLessThan(told);
+  const between = runs.filter(({ down }) => down > shown && down < told).map(({ text }) => text);
+  const words = between.join(' ').split(' ');
+  for (const [index, { caption }] of stages(of.folding, of.envelope).entries())
+    expect(words).toEqual(expect.arrayContaining([`${index + 1}`, ...caption.split(' ')]));
 });
 
 test('every page says which it is of how many, and the name', async () => {
