@@ -6,6 +6,7 @@ import { contains } from '../../plane/contains.js';
 import { between, type Segment } from '../../plane/point.js';
 import { edgesOf } from '../../plane/polygon.js';
 import { scoreLayer } from '../score-layer.js';
+import { lined } from './lining.js';
 import type { Scene, Stroke } from './scene.js';
 import { sheetPart } from './sheet-part.js';
 import { tape } from './tape.js';
@@ -43,10 +44,11 @@ export function paperScene(folding: Folding, pose: Pose, extras: Extras = {}): S
     glue.filter(({ name }) => extras.glue?.includes(name)),
   );
   return together([
-    { leaves: sheet.filter(({ moved }) => !moved).map(({ leaf }) => leaf), strokes: [...folds, ...cuts] },
+    { leaves: [], strokes: [...folds, ...cuts] },
+    ...sheet.filter(({ moved }) => !moved).map((part) => lined(part, folding.liner)),
     strips,
     extras.within ?? NOTHING,
-    { leaves: sheet.filter(({ moved }) => moved).map(({ leaf }) => leaf), strokes: [] },
+    ...sheet.filter(({ moved }) => moved).map((part) => lined(part, folding.liner)),
     extras.over ?? NOTHING,
   ]);
 }

@@ -1,13 +1,16 @@
 import type { Folding } from '../../folding/folding.js';
+import { OPEN } from '../../folding/pose.js';
 import type { Envelope } from '../../recipe/recipe.js';
 import { back } from './back.js';
 import { boxMoments } from './box-moments.js';
+import { closing } from './closing.js';
 import { flatMoments } from './flat-moments.js';
 import { front } from './front.js';
-import { fromAbove } from './stage.js';
-import { closing } from './closing.js';
 import { cutBlank, markedBlank, scoredBlank } from './open-blank.js';
-import type { Stage } from './stage.js';
+import { paperScene } from './paper-scene.js';
+import { drawScene } from './scene.js';
+import { fromAbove, type Stage } from './stage.js';
+import { FROM_ABOVE } from './view.js';
 
 /** The fold from the marked blank to the closed envelope, back and front, in the order of the work. */
 export function stages(folding: Folding, envelope: Envelope): readonly Stage[] {
@@ -16,6 +19,7 @@ export function stages(folding: Folding, envelope: Envelope): readonly Stage[] {
     fromAbove('Cut the blank, mark its edges.', (pen) => markedBlank(folding, envelope, pen)),
     fromAbove('Score from mark to mark.', (pen) => scoredBlank(folding, envelope, pen)),
     ...cutting(folding, envelope),
+    ...lining(folding),
     ...(folding.made.second ? boxMoments(folding, envelope) : flatMoments(folding, envelope)),
     fromAbove(backWords(folding, envelope), () => closed),
     front(folding, envelope),
@@ -28,6 +32,13 @@ function cutting(folding: Folding, envelope: Envelope): readonly Stage[] {
   if (kinds.size === 0) return [];
   const what = kinds.size > 1 ? 'notches and tips' : kinds.has('tip') ? 'the tips' : 'the notches';
   return [fromAbove(`Cut ${what}.`, (pen) => cutBlank(folding, envelope, pen))];
+}
+
+/** Left out where there is none. */
+function lining(folding: Folding): readonly Stage[] {
+  if (!folding.liner) return [];
+  const drawing = drawScene(paperScene(folding, OPEN), FROM_ABOVE, 'left out');
+  return [fromAbove('Fold the lining, glue it to the seal flap.', () => drawing)];
 }
 
 /** A box is closed in a picture of its own. */
