@@ -11,8 +11,8 @@ export const build: Command = {
   summary: 'write cut sheets, true-size templates and drawings',
   details: `Writes the files of every envelope in the files given (or in the working folder):
 ${EMITTERS_LISTED}
-An envelope with an error is not built; the others are. Files of the same names are
-replaced, nothing else in the folder is touched.`,
+A lining has drawings and pages of its own. An envelope with an error is not built; the
+others are. Files of the same names are replaced, nothing else in the folder is touched.`,
   example: 'plica build specs --out out --page a4',
   options: [...OUTPUT_OPTIONS, ONLY, STRICT],
   run: async (given, host) => {

@@ -12,7 +12,7 @@ import { renderDxf } from './render-dxf.js';
 
 export const dxf: Emitter = {
   name: 'dxf',
-  summary: 'the blank at true size for cutting machines, as DXF in mm; a lining beside it',
+  summary: 'the blank at true size for cutting machines, as DXF in mm',
   byDefault: false,
   mediaType: 'image/vnd.dxf',
   emit: write,

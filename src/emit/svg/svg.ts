@@ -9,7 +9,7 @@ import { type About, renderSvg } from './render-svg.js';
 /** The true-size drawing for cutting machines, drawing programs and web pages. */
 export const svg: Emitter = {
   name: 'svg',
-  summary: 'the blank at true size, a named group for each kind of line, as SVG; a lining beside it',
+  summary: 'the blank at true size, a named group for each kind of line, as SVG',
   byDefault: true,
   mediaType: 'image/svg+xml',
   emit: write,
