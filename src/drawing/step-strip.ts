@@ -13,6 +13,7 @@ import { CAP_HEIGHT, type TextMeasure } from './text-measure.js';
 const NARROWEST = 31;
 const GUTTER = 4;
 const ROW_GAP = 5;
+const MARGIN = 4;
 /** Kept free within a cell on either side: marks reach over the paper's edge. */
 const ROUND = 1.5;
 /** Between a picture's foot and its words. */
@@ -20,14 +21,18 @@ const CAPTION_GAP = 2.4;
 const CAPTION = 3;
 const AFTER_NUMBER = 1.4;
 
-/** The fold, stage by stage: rows of pictures one below the other. From (0, 0) to its size. */
+/** The fold, stage by stage: rows of pictures one below the other, a margin about them. From (0, 0) to its size. */
 export function stepStrip(folding: Folding, envelope: Envelope, width: number, measure: TextMeasure): Figure {
-  const rows = stepRows(folding, envelope, width, measure);
+  const rows = stepRows(folding, envelope, width - 2 * MARGIN, measure);
   const whole = stack(ROW_GAP, ...rows.map(({ drawing, height }) => standing(drawing, height)));
-  return { drawing: place(whole.drawing, { y: whole.height }), width, height: whole.height };
+  return {
+    drawing: place(whole.drawing, { x: MARGIN, y: MARGIN + whole.height }),
+    width,
+    height: whole.height + 2 * MARGIN,
+  };
 }
 
-/** The same row by row, each as wide as wanted: from left to right a picture over its number and words. */
+/** The same row by row, without a margin, each as wide as wanted: from left to right a picture over its number and words. */
 export function stepRows(
   folding: Folding,
   envelope: Envelope,

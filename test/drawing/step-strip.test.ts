@@ -27,7 +27,7 @@ const CASES = Object.entries({
 });
 
 test.each(CASES)('%s: no lettering on lines or on other lettering, all inside the box', (_, of) => {
-  for (const width of [172, 120, 60]) expectClean(stepStrip(of.folding, of.envelope, width, measure));
+  for (const width of [180, 120, 60]) expectClean(stepStrip(of.folding, of.envelope, width, measure));
   expectClean(summaryCard(of, measure));
 });
 
@@ -49,7 +49,7 @@ function expectClean({ drawing, width, height }: Figure): void {
 
 test('numbers and captions are there, in order', () => {
   const { folding, envelope } = halfLetter();
-  const words = letteringOf(stepStrip(folding, envelope, 172, measure).drawing).map(({ text }) => text);
+  const words = letteringOf(stepStrip(folding, envelope, 180, measure).drawing).map(({ text }) => text);
   const all = words.join(' ');
   const at = stages(folding, envelope).map(({ caption }, index) => all.indexOf(`${index + 1} ${caption}`));
   expect(Math.min(...at)).toBeGreaterThanOrEqual(0);
@@ -101,7 +101,7 @@ test('a title of any length leaves room for the pictures', () => {
 test('same input, same drawing', () => {
   const draw = () => {
     const { folding, envelope } = halfLetter();
-    return stepStrip(folding, envelope, 172, measure);
+    return stepStrip(folding, envelope, 180, measure);
   };
   expect(JSON.stringify(draw())).toBe(JSON.stringify(draw()));
 });

@@ -13,8 +13,8 @@ export const steps: Emitter = {
   emit: async (job, options) => [{ extension: '.steps.svg', bytes: await strip(job, options) }],
 };
 
-/** As wide as the text of a printed page, in mm. */
-const WIDTH = 172;
+/** Fits a printed page, in mm. */
+const WIDTH = 180;
 
 async function strip({ folding, envelope }: Job, options: EmitOptions): Promise<Uint8Array> {
   const measure = await fontMeasure(options);

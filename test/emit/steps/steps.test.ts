@@ -30,9 +30,9 @@ test.each(Object.entries({ ...EXTREMES, 'hostile title': halfLetter({ title: '<b
 
 test('one unit is one mm, on white', async () => {
   const { root, elements } = await fileOf();
-  expect(root.getAttribute('width')).toBe('172mm');
-  expect(root.getAttribute('viewBox')).toMatch(/^0 0 172 /);
-  expect(elements.find(({ tagName }) => tagName === 'rect')?.getAttribute('width')).toBe('172');
+  expect(root.getAttribute('width')).toBe('180mm');
+  expect(root.getAttribute('viewBox')).toMatch(/^0 0 180 /);
+  expect(elements.find(({ tagName }) => tagName === 'rect')?.getAttribute('width')).toBe('180');
 });
 
 test('dashes are hidden edges, in groups of their own', async () => {
