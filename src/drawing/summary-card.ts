@@ -1,5 +1,4 @@
 import type { Point } from '../plane/point.js';
-import { bounds } from '../plane/polygon.js';
 import type { Size } from '../recipe/recipe.js';
 import { paragraph, stack } from './block.js';
 import { lettering, rectangle } from './drawing.js';
@@ -50,7 +49,7 @@ export function summaryCard(of: Drawn, measure: TextMeasure): Figure {
   const open = { width: across * OPEN_SHARE, height: room.height - NAMED };
   const sizes = { back: paperSize(draw.back, measure), front: paperSize(draw.front, measure) };
   const side = sideColumn(sizes, { width: across - open.width - GUTTER, height: room.height });
-  const pen = { measure, scale: Math.min(scaleTo(wholeBlank(of), open), side.scale) };
+  const pen = { measure, scale: Math.min(scaleTo(paperSize(draw.open, measure), open), side.scale) };
   const middle = { y: MARGIN + room.height / 2 };
   const left = captioned(pictureOf(draw.open, pen), 'open, inside up');
   const right = side.arrange(
@@ -66,12 +65,6 @@ export function summaryCard(of: Drawn, measure: TextMeasure): Figure {
       ...centred(right, { ...middle, x: CARD.width - MARGIN - (across - open.width - GUTTER) / 2 }),
     ],
   };
-}
-
-/** The blank's box before notches and tips are cut. */
-function wholeBlank({ folding }: Drawn): Size {
-  const { min, max } = bounds(folding.blankOutline);
-  return { width: max.x - min.x, height: max.y - min.y };
 }
 
 /** The largest scale at which something fits a box. */

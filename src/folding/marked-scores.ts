@@ -8,7 +8,7 @@ export function markedScores(made: AsMade, flap: FlapName): readonly (Segment & 
   const corners = blankCorners(made.blank);
   const [before, after] = NEIGHBOURS[flap];
   const mark = (towards: FlapName, alongEdge: number) =>
-    between(corners[flap], corners[towards], alongEdge / distance(corners[flap], corners[towards]));
+    between(corners[flap], corners[towards], alongEdge / (distance(corners[flap], corners[towards]) || 1));
   return (['first', 'second'] as const).flatMap((order) => {
     const along = made[order]?.[flap].alongEdge;
     return along === undefined ? [] : [{ order, from: mark(before, along), to: mark(after, along) }];

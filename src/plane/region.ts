@@ -13,14 +13,17 @@ const toGrid = (polygon: Polygon) =>
 const fromGrid = (path: readonly { x: number; y: number }[]): Polygon =>
   path.map(({ x, y }) => ({ x: x / GRID, y: y / GRID }));
 
+/** The library takes no empty outline. */
+const isArea = (polygon: Polygon): boolean => polygon.length > 2;
+
 function combine(
   type: ClipType,
   subjects: readonly Polygon[],
   clips: readonly Polygon[],
 ): readonly Polygon[] {
   const clipper = new Clipper64();
-  for (const subject of subjects) clipper.addPath(toGrid(subject), PathType.Subject);
-  for (const other of clips) clipper.addPath(toGrid(other), PathType.Clip);
+  for (const subject of subjects.filter(isArea)) clipper.addPath(toGrid(subject), PathType.Subject);
+  for (const other of clips.filter(isArea)) clipper.addPath(toGrid(other), PathType.Clip);
   const solution: { x: number; y: number }[][] = [];
   clipper.execute(type, FillRule.NonZero, solution);
   return solution.map(fromGrid);

@@ -66,3 +66,37 @@ function roundedTip(plain: Envelope, share: number): FlapShape {
   const region = flapRegion(asMade(sharp), 'seal', plain.caliper.value);
   return { kind: 'rounded', radius: share * largestRadius(region) };
 }
+
+const anyLength = fc.oneof(
+  fc.double({ min: 0, max: 5000, noNaN: true }),
+  fc.double({ min: 0, max: 300, noNaN: true }),
+);
+const some = <T>(value: fc.Arbitrary<T>) => fc.option(value, { freq: 2 });
+const anyShape = some(
+  fc.oneof(
+    anyLength.map((radius) => ({ kind: 'rounded' as const, radius })),
+    fc.tuple(anyLength, anyLength).map(([cut, radius]) => ({ kind: 'blunt' as const, cut, radius })),
+    fc.constant({ kind: 'pointed' as const }),
+  ),
+);
+
+/** What may be wished for an envelope, sense or nonsense. */
+export const nonsense = fc.record({
+  face: fc
+    .record({ width: anyLength, height: anyLength })
+    .map(({ width, height }) => ({ width: width + 0.1, height: height + 0.1 })),
+  seam: anyLength,
+  depth: some(anyLength).map((depth) => depth ?? 0),
+  shift: some(anyLength).map((shift) => shift ?? 0),
+  blank: some(fc.record({ width: anyLength, height: anyLength })).map(
+    (blank) => blank && { width: blank.width + 0.1, height: blank.height + 0.1 },
+  ),
+  sideMarks: some(fc.tuple(anyLength, anyLength)),
+  sealMark: some(anyLength),
+  bottomMark: some(anyLength),
+  flap: anyShape,
+  bottom: anyShape,
+  sides: anyShape,
+  corners: fc.record({ bottom: treatment, seal: treatment }),
+  caliper: fc.double({ min: 0, max: 5, noNaN: true }),
+});

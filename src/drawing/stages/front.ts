@@ -1,6 +1,6 @@
 import { closedPose } from '../../folding/pose.js';
 import type { Folding } from '../../folding/folding.js';
-import { zones } from '../../folding/zones.js';
+import { frontZones } from '../../folding/front-zones.js';
 import { apartFrom } from '../../plane/apart-from.js';
 import { hiddenParts } from '../../plane/hidden-parts.js';
 import type { Point3 } from '../../plane/point3.js';
@@ -20,7 +20,7 @@ const CLEAR = 0.5;
 
 /** The front of the closed envelope as it is read: flaps behind it dashed, and where address and stamp go. */
 export function front(folding: Folding, envelope: Envelope): Stage {
-  const { up, address, stamp } = zones(envelope, folding).front;
+  const { up, address, stamp } = frontZones(envelope, folding);
   const view = frontView(up);
   const panels = [
     { words: 'address', zone: address },

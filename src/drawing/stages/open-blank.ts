@@ -5,7 +5,7 @@ import { FLAP_NAMES, type FlapName, type Folding } from '../../folding/folding.j
 import { markedScores } from '../../folding/marked-scores.js';
 import type { Envelope } from '../../recipe/recipe.js';
 import { drawBlank } from '../draw-blank.js';
-import { type Drawing, type Layer, lettering, line, type Mark, outline, path } from '../drawing.js';
+import { type Drawing, type Layer, lettering, line, outline, path } from '../drawing.js';
 import { scoreLayer } from '../score-layer.js';
 import { CAP_HEIGHT } from '../text-measure.js';
 import type { Pen } from './stage.js';
@@ -14,11 +14,13 @@ import type { Pen } from './stage.js';
 const TICK = 1.4;
 const HATCH = 0.9;
 const NAME = 2.3;
+/** Between a corner's name and its edges. */
+const CLEAR = 1.4;
 
 /** The blank as cut from the sheet, its corners named, its marks on its edges. */
 export const markedBlank = (folding: Folding, envelope: Envelope, pen: Pen): Drawing => [
   ...wholeBlank(folding, envelope, pen),
-  ...FLAP_NAMES.map((flap) => cornerName(folding, flap, pen)),
+  ...FLAP_NAMES.flatMap((flap) => cornerName(folding, flap, pen)),
 ];
 
 /** The same, scored from mark to mark: what is folded again with an end flap is scored as far as the side scores. */
@@ -57,12 +59,13 @@ function scoresOf({ made, creases }: Folding, flap: FlapName): Drawing {
   );
 }
 
-/** A corner's name within it, where the blank is as wide as the name. */
-function cornerName({ made }: Folding, flap: FlapName, { scale, measure }: Pen): Mark {
+/** A corner's name within it, where the blank is as wide as the name; none on one too small for all four. */
+function cornerName({ made }: Folding, flap: FlapName, { scale, measure }: Pen): Drawing {
   const corner = blankCorners(made.blank)[flap];
   const capitals = (NAME * CAP_HEIGHT) / scale;
   const wide = measure(flap, NAME, 'regular') / scale;
-  const clear = 1.4 / scale;
+  if (made.diagonal < 4 * wide) return [];
+  const clear = CLEAR / scale;
   const half = capitals / 2;
   const places: Readonly<Record<FlapName, readonly [x: number, y: number]>> = {
     left: [half + clear + wide / 2, -half],
@@ -71,5 +74,5 @@ function cornerName({ made }: Folding, flap: FlapName, { scale, measure }: Pen):
     bottom: [0, wide / 2 + clear],
   };
   const [x, y] = places[flap];
-  return lettering(flap, { x: corner.x + x, y: corner.y + y }, NAME, { anchor: 'middle' });
+  return [lettering(flap, { x: corner.x + x, y: corner.y + y }, NAME, { anchor: 'middle' })];
 }

@@ -2,7 +2,6 @@ import { bounds } from '../../plane/polygon.js';
 import type { Size } from '../../recipe/recipe.js';
 import { segmentsOf } from '../box.js';
 import type { Drawing } from '../drawing.js';
-import { LINE_KINDS } from '../line-kinds.js';
 import { place } from '../place.js';
 import type { Pen } from './stage.js';
 
@@ -20,9 +19,17 @@ export function pictureOf(draw: (pen: Pen) => Drawing, pen: Pen): Picture {
 /** Hatching at this scale is quick to draw. */
 const SMALL = 0.05;
 
-/** How large its paper is, whatever it is drawn with. */
+/** Pictures of less would have no scale, in mm. */
+const CRUMB = 1;
+
+/**
+ * How large its paper is, and what is drawn on it, whatever the scale: marks over its edges are left out. Where a recipe
+ * leaves no paper, as large as a crumb.
+ */
 export function paperSize(draw: (pen: Pen) => Drawing, measure: Pen['measure']): Size {
-  return boxOf(draw({ scale: SMALL, measure }).filter(({ layer }) => LINE_KINDS[layer].width === 0));
+  const paper = draw({ scale: SMALL, measure }).filter(({ layer }) => layer !== 'mark');
+  const { width, height } = boxOf(paper);
+  return { width: Math.max(width, CRUMB), height: Math.max(height, CRUMB) };
 }
 
 /** The box about a drawing's lines and surfaces. */
