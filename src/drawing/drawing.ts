@@ -23,6 +23,8 @@ export type Layer =
   | 'odd-score'
   /** Where a score meets the blank's edge. */
   | 'mark'
+  /** Hatching where the bottom flap and a side flap lie over each other and are glued. */
+  | 'seam'
   /** Tape or glue, on the inside. */
   | 'glue'
   /** Where the show side may be decorated, addressed or stamped. */

@@ -28,6 +28,12 @@ export function hatch(outline: readonly Point[], spacing: number): readonly Segm
   return segments;
 }
 
+/** The same, falling at 45°. */
+export const counterHatch = (outline: readonly Point[], spacing: number): readonly Segment[] =>
+  hatch(outline.map(mirrored), spacing).map(({ from, to }) => ({ from: mirrored(from), to: mirrored(to) }));
+
+const mirrored = ({ x, y }: Point): Point => ({ x: -x, y });
+
 const back = (along: number, across: number): Point => ({
   x: (along - across) / Math.SQRT2,
   y: (along + across) / Math.SQRT2,

@@ -9,6 +9,7 @@ const MEANINGS: readonly { readonly layer: Layer; readonly words: string }[] = [
   { layer: 'second-score', words: 'second score, the outer edge of a wall' },
   { layer: 'odd-score', words: 'score from the other face, folds away from you' },
   { layer: 'mark', words: 'mark on the edge, measured from the corner' },
+  { layer: 'seam', words: 'seam: lies over another flap and is glued to it' },
   { layer: 'glue', words: 'tape or glue, on this face' },
   { layer: 'zone', words: 'on the show side: room to print on the flap; address and stamp on the front' },
   { layer: 'raised-zone', words: 'on the flap: room for raised work and wax, clear of seams beneath' },

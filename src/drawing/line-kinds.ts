@@ -53,6 +53,7 @@ export const LINE_KINDS: Readonly<Record<Layer, LineKind>> = {
   'second-score': inked(INKS.green, kind('08.1', NARROW, LONG, SHORT)),
   'odd-score': inked(INKS.vermilion, kind('04.1', NARROW, LONG, DOT)),
   mark: kind('01.1', NARROW),
+  seam: inked(INKS.orange, kind('01.1', HAIRLINE)),
   // Narrow dots cannot be seen on a screen.
   glue: inked(INKS.orange, kind('07.2', WIDE, DOT)),
   zone: inked(INKS.purple, kind('04.2', WIDE, LONG, DOT)),

@@ -1,5 +1,5 @@
 import { type Drawing, type Layer, line, rectangle } from './drawing.js';
-import { hatch } from './hatch.js';
+import { counterHatch, hatch } from './hatch.js';
 import type { Size } from '../recipe/recipe.js';
 
 /** Distance of hatching in a sample, in mm. */
@@ -17,16 +17,21 @@ const level: Sample = (layer, { width, height }) => [
 
 const boxed: Sample = (layer, { width, height }) => [rectangle(layer, 0, 0, width, height)];
 
-const SAMPLES: Partial<Readonly<Record<Layer, Sample>>> = {
-  waste: (layer, { width, height }) => {
+const hatched =
+  (lines: typeof hatch): Sample =>
+  (layer, { width, height }) => {
     const corners = [
       { x: 0, y: 0 },
       { x: width, y: 0 },
       { x: width, y: height },
       { x: 0, y: height },
     ];
-    return hatch(corners, HATCH).map(({ from, to }) => line(layer, from, to));
-  },
+    return lines(corners, HATCH).map(({ from, to }) => line(layer, from, to));
+  };
+
+const SAMPLES: Partial<Readonly<Record<Layer, Sample>>> = {
+  waste: hatched(hatch),
+  seam: hatched(counterHatch),
   mark: (layer, { width, height }) => [
     line('cut', { x: 0, y: height / 4 }, { x: width, y: height / 4 }),
     line(layer, { x: width / 2, y: height / 4 }, { x: width / 2, y: height }),

@@ -4,6 +4,7 @@ import type { Point } from '../plane/point.js';
 import type { Envelope } from '../recipe/recipe.js';
 import { blankDimensions, dimensionsReach } from './blank-dimensions.js';
 import { drawBlank } from './draw-blank.js';
+import { drawSeams } from './draw-seams.js';
 import { drawZones } from './draw-zones.js';
 import { type Drawing, type Lettering, lettering } from './drawing.js';
 import { FIGURE } from './edge-dimensions.js';
@@ -19,7 +20,11 @@ import { FACE_WORDS, rulerOf, sizes } from './words.js';
 export function plate(folding: Folding, envelope: Envelope, measure: TextMeasure): Figure {
   const { blank } = folding.made;
   const reach = dimensionsReach(folding) + FIGURE;
-  const lines = [...drawBlank(folding, envelope), ...drawZones(folding, envelope)];
+  const lines = [
+    ...drawSeams(folding, envelope),
+    ...drawBlank(folding, envelope),
+    ...drawZones(folding, envelope),
+  ];
   const square = { angleDegrees: SQUARE_TO_PAGE, x: reach + blank.width / 2, y: reach + blank.height / 2 };
   const corners = cornersOf(folding, placer(square));
   const drawing: Drawing = [

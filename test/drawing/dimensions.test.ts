@@ -8,13 +8,14 @@ import { boxOf, collisions, letteringOf } from '../support/collisions.js';
 import { EXTREMES } from '../support/extremes.js';
 import { halfLetter } from '../support/jobs.js';
 import { emitOptions } from '../support/pdf-pages.js';
+import { specJobs } from '../support/spec-jobs.js';
 
 let measure: TextMeasure;
 beforeAll(async () => {
   measure = (await openDocument(emitOptions(), { title: '' })).measure;
 });
 
-test.each(Object.entries(EXTREMES))(
+test.each(Object.entries({ ...EXTREMES, ...specJobs() }))(
   '%s: no lettering on lines or on other lettering, all inside the box',
   (_, of) => {
     for (const box of [

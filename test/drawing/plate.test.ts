@@ -8,6 +8,7 @@ import { boxOf, collisions, letteringOf } from '../support/collisions.js';
 import { EXTREMES } from '../support/extremes.js';
 import { halfLetter } from '../support/jobs.js';
 import { emitOptions } from '../support/pdf-pages.js';
+import { specJobs } from '../support/spec-jobs.js';
 
 let measure: TextMeasure;
 beforeAll(async () => {
@@ -30,7 +31,7 @@ test('the blank is as large as it is cut, its edges level and upright', () => {
   }
 });
 
-test.each(Object.entries(EXTREMES))(
+test.each(Object.entries({ ...EXTREMES, ...specJobs() }))(
   '%s: no lettering on lines or on other lettering, all inside its box',
   (_, of) => {
     const { drawing, width, height } = plate(of.folding, of.envelope, measure);

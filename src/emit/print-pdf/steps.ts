@@ -30,6 +30,7 @@ export const STEP_OF: Readonly<Record<Layer, Step>> = {
   'odd-score': step('Score from the other face', 'Structural', 'ReverseCreasing'),
   lining: step('Cut the lining', 'Structural', 'Cutting'),
   'lining-fold': step('Fold the lining', 'Structural', 'Creasing'),
+  seam: step('Seams', 'Legend'),
   glue: step('Glue', 'Structural', 'Gluing'),
   zone: ZONES,
   'raised-zone': ZONES,

@@ -1,0 +1,15 @@
+import type { Folding } from '../folding/folding.js';
+import { seams } from '../folding/seams.js';
+import type { Envelope } from '../recipe/recipe.js';
+import { type Drawing, line } from './drawing.js';
+import { counterHatch } from './hatch.js';
+
+/** How far apart hatching is drawn, in mm. */
+const SPACING = 2.5;
+
+/** The seams that make the pocket, hatched on the flap that carries their tape, in the blank's frame. */
+export const drawSeams = (folding: Folding, envelope: Envelope): Drawing =>
+  seams(envelope, folding)
+    .filter(({ strip }) => strip.on !== 'seal')
+    .flatMap(({ flat }) => counterHatch(flat.on, SPACING))
+    .map(({ from, to }) => line('seam', from, to));
