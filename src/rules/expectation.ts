@@ -1,10 +1,11 @@
 import type { Problem } from '../diagnostics/problem.js';
+import { FIGURES } from '../folding/figures.js';
 import { ceilToStep } from '../measure/ruler.js';
 import { printShort } from '../measure/number.js';
 import { NEARLY } from '../measure/slack.js';
 import { EXPECT_NAMES, type ExpectDimension } from '../recipe/expect-names.js';
 import type { Envelope, Expectation } from '../recipe/recipe.js';
-import { EXPECT_READERS, type Reader } from './expect-readers.js';
+import { type Advice, EXPECT_ADVICE, NO_ADVICE } from './expect-advice.js';
 import type { Remedy } from './remedy.js';
 import type { Finding, Rule, Subject } from './rule.js';
 import { exact, read, readApart, readArea, writeLength } from './words.js';
@@ -40,19 +41,19 @@ export const expectation: Rule = { problem, quietAfter: [], check };
 /** Each expectation that does not hold, or that cannot be judged. */
 function check(subject: Subject, found: ReadonlySet<string>): readonly Finding[] {
   return subject.envelope.expects.flatMap((expected): readonly Finding[] => {
-    const reader = EXPECT_READERS.get(expected.name);
-    if (!reader || reader.saidBy.some((name) => found.has(name))) return [];
-    const values = reader.read(subject.facts);
-    if (values.includes(null)) return [unknown(subject, expected, reader.missing?.(subject))];
+    const advice = EXPECT_ADVICE.get(expected.name) ?? NO_ADVICE;
+    if (advice.saidBy.some((name) => found.has(name))) return [];
+    const values = FIGURES.get(expected.name)?.read(subject.facts) ?? [];
+    if (values.includes(null)) return [unknown(subject, expected, advice.missing?.(subject))];
     const wrong = values.find((value) => value !== null && !holds(subject.envelope, expected, value));
     return wrong === undefined || wrong === null
       ? []
-      : [broken(subject, expected, wrong, reader.remedies(expected.value, subject.envelope))];
+      : [broken(subject, expected, wrong, advice.remedies(expected.value, subject.envelope))];
   });
 }
 
 type Compare = Expectation['compare'];
-type Missing = ReturnType<NonNullable<Reader['missing']>>;
+type Missing = ReturnType<NonNullable<Advice['missing']>>;
 
 const COMPARE: Readonly<Record<Compare, (made: number, expected: number, slack: number) => boolean>> = {
   '=': (made, expected, slack) => Math.abs(made - expected) <= slack + NEARLY,
