@@ -1,7 +1,7 @@
 import { compile } from '../compile.js';
 import type { Problem } from '../diagnostics/problem.js';
 import { type Palette, plain, renderText } from '../diagnostics/render-text.js';
-import { wrap } from '../emit/cut-sheet/wrap.js';
+import { wrap } from '../text/wrap.js';
 import { FOLDING_PROBLEMS, LANGUAGE_PROBLEMS } from '../problems.js';
 import { source } from '../text/source.js';
 

@@ -1,6 +1,6 @@
-import { printNumber, printShort } from '../../measure/number.js';
+import { readArea } from '../../measure/area.js';
 import { exactLength, otherLength, readLength, type Ruler } from '../../measure/ruler.js';
-import { G_PER_POUND, MM_PER, type Units } from '../../measure/unit.js';
+import type { Units } from '../../measure/unit.js';
 import type { Size } from '../../recipe/recipe.js';
 import type { Reading } from './content.js';
 
@@ -34,21 +34,11 @@ export function lengths(ruler: Ruler): Lengths {
   };
 }
 
-const readArea = (mm2: number, units: Units): string =>
-  `${printShort(mm2 / MM_PER[units] ** 2, units === 'mm' ? 1 : 3)} ${units}²`;
-
 /** Two lengths of one unit, the unit said once. */
 const sized = (width: Reading, height: Reading): Reading => ({
   read: `${width.read.replace(/ [a-z]+$/, '')} × ${height.read}`,
   other: `${width.other.replace(/ [a-z]+$/, '')} × ${height.other}`,
 });
-
-/** A mass in g and ounces, the recipe's own system first. */
-export function readMass(grams: number, units: Units): Reading {
-  const metric = `${printShort(grams, 1)} g`;
-  const imperial = `${printNumber(grams / (G_PER_POUND / 16), 2)} oz`;
-  return units === 'in' ? { read: imperial, other: metric } : { read: metric, other: imperial };
-}
 
 /** Both systems in running text: `11 1/4 in (285.8 mm)`. No line is broken within a reading. */
 export const both = ({ read, other }: Reading): string => `${unbroken(read)} (${unbroken(other)})`;

@@ -1,9 +1,9 @@
 import { type Palette as FindingsPalette, plain } from '../../diagnostics/render-text.js';
 import { visible } from '../../text/visible.js';
-import { columns } from '../../text/width.js';
+import { columnsOf } from '../../text/width.js';
+import { wrap } from '../../text/wrap.js';
 import type { Block, Cell, CutSheet, Reading, Section, Step, Table, Term } from './content.js';
 import { NO_BREAK } from './lengths.js';
-import { wrap } from './wrap.js';
 
 /** How words are set apart on a terminal, of what findings use. */
 export type Palette = Pick<FindingsPalette, 'strong' | 'faint'>;
@@ -30,11 +30,8 @@ interface Page {
 const INDENT = '  ';
 const GAP = '  ';
 
-/** Columns of the terminal that a text takes. */
-const length = (text: string): number => [...text].reduce((sum, character) => sum + columns(character), 0);
-
 const wrapped = (text: string, { width }: Page, less = 0): readonly string[] =>
-  wrap(visible(text), Math.max(NARROWEST, width - less), length).map((line) =>
+  wrap(visible(text), Math.max(NARROWEST, width - less), columnsOf).map((line) =>
     line.replaceAll(NO_BREAK, ' '),
   );
 
@@ -60,7 +57,7 @@ const BLOCK_LINES: {
 
 /** Labels in a column, the text beside them. */
 function termLines(terms: readonly Term[], page: Page): readonly string[] {
-  const column = Math.max(...terms.map(({ label }) => length(label))) + GAP.length;
+  const column = Math.max(...terms.map(({ label }) => columnsOf(label))) + GAP.length;
   return terms.flatMap(({ label, text }) =>
     wrapped(text, page, INDENT.length + column).map((line, index) =>
       index === 0 ? page.palette.strong(label.padEnd(column)) + line : ' '.repeat(column) + line,
@@ -85,7 +82,7 @@ interface Column {
   readonly other: number;
 }
 
-const widest = (values: readonly string[]): number => Math.max(0, ...values.map(length));
+const widest = (values: readonly string[]): number => Math.max(0, ...values.map(columnsOf));
 
 const isReading = (cell: Cell): cell is Reading => typeof cell !== 'string';
 
@@ -102,7 +99,7 @@ function columnOf(rows: readonly (readonly Cell[])[], index: number): Column {
 
 function tableLines({ headings, rows }: Table, page: Page): readonly string[] {
   const columns = headings.map((_, index) => columnOf(rows, index));
-  const whole = headings.map((heading, index) => Math.max(length(heading), columns[index]?.text ?? 0));
+  const whole = headings.map((heading, index) => Math.max(columnsOf(heading), columns[index]?.text ?? 0));
   const total = whole.reduce((sum, width) => sum + width, INDENT.length + GAP.length * (whole.length - 1));
   const widths =
     total <= page.width
@@ -118,7 +115,7 @@ function headingLines(
   widths: readonly number[],
   { palette }: Page,
 ): readonly string[] {
-  const columns = headings.map((heading, index) => wrap(heading, widths[index] ?? 1, length));
+  const columns = headings.map((heading, index) => wrap(heading, widths[index] ?? 1, columnsOf));
   const height = Math.max(...columns.map((lines) => lines.length));
   return Array.from({ length: height }, (_, line) =>
     palette.faint(

@@ -1,5 +1,5 @@
 import type { Block, Section, Step, Term } from '../content.js';
-import { wrap } from '../wrap.js';
+import { wrap } from '../../../text/wrap.js';
 import { setTable } from './set-table.js';
 import { lineStrip, words } from './line.js';
 import type { Item, Strip } from './strip.js';

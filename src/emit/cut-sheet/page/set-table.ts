@@ -1,5 +1,5 @@
 import type { Cell, Reading, Table } from '../content.js';
-import { wrap } from '../wrap.js';
+import { wrap } from '../../../text/wrap.js';
 import { lineStrip, words } from './line.js';
 import type { Item, Strip } from './strip.js';
 import { BESIDE, COLUMN_HEADING, FIGURES, type Measure, typeset } from './type.js';

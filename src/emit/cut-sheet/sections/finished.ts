@@ -1,6 +1,7 @@
+import { readMass } from '../../../measure/mass.js';
 import type { Bench } from '../bench.js';
 import type { Section } from '../content.js';
-import { both, readMass } from '../lengths.js';
+import { both } from '../lengths.js';
 
 /** What the finished envelope comes to. */
 export const finished = (bench: Bench): Section => {

@@ -1,8 +1,10 @@
 import { TAPE_CLEARANCE } from '../../../folding/closure.js';
+import { figureWords } from '../../../folding/figure-words.js';
 import { SHORTEST_SEAM } from '../../../folding/glue.js';
 import type { Bench } from '../bench.js';
 import type { Cell, Section } from '../content.js';
 import { both } from '../lengths.js';
+import { capitalised } from '../words.js';
 
 /** How much there is to spare: as made, and when every cut and mark is off the wrong way. */
 export function margins(bench: Bench): Section {
@@ -32,16 +34,20 @@ function rows({ facts, envelope, say }: Bench): readonly (readonly Cell[])[] {
   const { margins: made, worst } = facts;
   const taped = say.exact(envelope.tape.value + TAPE_CLEARANCE).read;
   const row = (name: string, asMade: number | null, atWorst: number | null, needed = '0 or more') =>
-    asMade === null ? [] : [[name, say.exact(asMade), atWorst === null ? '' : say.exact(atWorst), needed]];
+    asMade === null
+      ? []
+      : [[words(name), say.exact(asMade), atWorst === null ? '' : say.exact(atWorst), needed]];
   return [
-    ...row('Room, card’s width', made.roomWidth, worst.roomWidth),
-    ...row('Room, card’s height', made.roomHeight, worst.roomHeight),
-    ...row('Room, card’s depth', made.roomDepth, worst.roomDepth),
-    ...row('Marks pass by', made.crossing, worst.crossing),
-    ...row('Seam overlap', made.seamOverlap, worst.seamOverlap, taped),
-    ...row('Seam length', facts.seamLength, null, say.exact(SHORTEST_SEAM).read),
-    ...row('Closure of the flap', made.closure, worst.closure, taped),
-    ...row('Tip to opposite fold', facts.flapStop, worst.flapStop),
-    ['Back left bare', made.bareArea > 0 ? say.area(made.bareArea) : 'none', '', 'none'],
+    ...row('room-width', made.roomWidth, worst.roomWidth),
+    ...row('room-height', made.roomHeight, worst.roomHeight),
+    ...row('room-depth', made.roomDepth, worst.roomDepth),
+    ...row('crossing', made.crossing, worst.crossing),
+    ...row('seam-overlap', made.seamOverlap, worst.seamOverlap, taped),
+    ...row('seam-length', facts.seamLength, null, say.exact(SHORTEST_SEAM).read),
+    ...row('closure', made.closure, worst.closure, taped),
+    ...row('flap-stop', facts.flapStop, worst.flapStop),
+    [words('bare'), made.bareArea > 0 ? say.area(made.bareArea) : 'none', '', 'none'],
   ];
 }
+
+const words = (name: string): string => capitalised(figureWords(name));
