@@ -99,4 +99,6 @@ export const nonsense = fc.record({
   sides: anyShape,
   corners: fc.record({ bottom: treatment, seal: treatment }),
   caliper: fc.double({ min: 0, max: 5, noNaN: true }),
+  fasten: fc.constantFrom('glue' as const, 'tuck' as const),
+  liner: some(anyLength),
 });
