@@ -27,6 +27,8 @@ export interface Host {
   readonly create: (path: string, bytes: Uint8Array) => Written;
   /** Looks out for changes to recipes; what lies in the folder `passOver` is not looked at. */
   readonly watch: (passOver: string | null) => Watch;
+  /** Runs git in the working folder with just these arguments; `input` is what it reads. */
+  readonly git: (args: readonly string[], input?: string) => GitResult;
   /** The TrueType files that come with plica. */
   readonly fonts: () => Fonts;
 }
@@ -41,6 +43,17 @@ export interface Watch {
    */
   readonly changed: () => Promise<boolean>;
   readonly stop: () => Promise<void>;
+}
+
+/** What git did: its exit code and what it wrote; or why it could not be run, or not to its end. */
+export type GitResult =
+  | { readonly kind: 'ended'; readonly code: number; readonly out: Buffer; readonly err: string }
+  | Trouble;
+
+/** What keeps an answer from being given, as a sentence that names what it is about, safe to print. */
+export interface Trouble {
+  readonly kind: 'trouble';
+  readonly reason: string;
 }
 
 export interface Fonts {

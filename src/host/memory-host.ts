@@ -22,6 +22,8 @@ export interface Memory {
   /** Files that are read-only. */
   readonly readOnly?: readonly string[];
   readonly fonts?: Fonts;
+  /** What stands in for git; left out: there is none. */
+  readonly git?: Host['git'];
   /** What becomes of the files while somebody looks out for changes, one moment after the other (null: it is gone). */
   readonly changes?: readonly Readonly<Record<string, string | Uint8Array | null>>[];
 }
@@ -75,6 +77,7 @@ export function memoryHost(memory: Memory = {}): MemoryHost {
       return { kind: 'written' };
     },
     watch: () => watch(memory.changes ?? [], place, files),
+    git: memory.git ?? (() => ({ kind: 'trouble', reason: 'git is not installed' })),
     fonts: () => memory.fonts ?? { regular: new Uint8Array(), bold: new Uint8Array() },
   };
 }

@@ -3,17 +3,17 @@ import { join, resolve } from 'node:path';
 import type { Entry, Host, Listing, Read } from './host.js';
 import { createFile } from './create-file.js';
 import { fonts } from './fonts.js';
+import { git } from './git.js';
 import { outlet } from './outlet.js';
 import { watchDisk } from './watch-disk.js';
 import { whyNot } from './why-not.js';
 import { writeTogether } from './write-together.js';
 
 /** The machine that this process runs on. */
-export function nodeHost(): Host {
-  const cwd = process.cwd();
+export function nodeHost(cwd: string = process.cwd(), env: Host['env'] = process.env): Host {
   return {
     cwd,
-    env: process.env,
+    env,
     out: outlet(1),
     err: outlet(2),
     kind: (path) => kindOf(stats(resolve(cwd, path))),
@@ -24,6 +24,7 @@ export function nodeHost(): Host {
     write: (folder, files) => writeTogether(resolve(cwd, folder), files),
     create: (path, bytes) => createFile(resolve(cwd, path), bytes),
     watch: (passOver) => watchDisk(cwd, passOver),
+    git: (args, input) => git(cwd, env, args, input),
     fonts,
   };
 }

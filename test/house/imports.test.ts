@@ -17,6 +17,7 @@ const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   chokidar: ['src/host'],
   chalk: ['src/cli'],
   'node:buffer': ['src/host'],
+  'node:child_process': ['src/host'],
   'node:fs': ['src/host'],
   'node:path': ['src/host', 'src/cli'],
   'node:util': ['src/cli'],
