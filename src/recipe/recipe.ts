@@ -33,6 +33,8 @@ export interface Paper {
   readonly grain: 'long' | 'short' | null;
   readonly price: number | null;
   readonly stock: number | null;
+  /** What it states itself, then what it is `like`, the nearest first. */
+  readonly layers: readonly Layer[];
 }
 
 /** A sheet's thickness in mm: stated by the paper, estimated from its weight, or assumed for want of both. */
@@ -65,7 +67,7 @@ export interface Entry {
 
 /** What one block states by itself, by the names of the properties. */
 export interface Layer {
-  /** The block's name; null for the envelope's own. */
+  /** The block's name; null for the envelope's or the paper's own. */
   readonly from: string | null;
   readonly entries: ReadonlyMap<string, Entry>;
 }

@@ -13,6 +13,7 @@ import { missing } from './problems.js';
 import { isProperty } from './properties.js';
 import type { Input, Reader } from './reader.js';
 import type { Envelope, Paper } from './recipe.js';
+import { saidOnce } from './said-once.js';
 import { loadFiles } from './uses.js';
 
 export interface Resolved {
@@ -60,7 +61,7 @@ export function resolve(inputs: readonly Input[], read: Reader): Resolved {
     )
     .sort((a, b) => place(a) - place(b))
     .flatMap((declaration) => resolveEnvelope(declaration, gathered(declaration), papers, tell) ?? []);
-  return { envelopes, diagnostics };
+  return { envelopes, diagnostics: saidOnce(diagnostics) };
 }
 
 /** All that a block states, itself and by its `like`; null where some of it is lost. */
@@ -136,5 +137,6 @@ function resolvePaper({ node: { name } }: BlockDeclaration, gathered: Gathered |
     grain: stated(gathered, 'grain')?.value ?? null,
     price: stated(gathered, 'price')?.value ?? null,
     stock: stated(gathered, 'stock')?.value ?? null,
+    layers: gathered.layers,
   };
 }

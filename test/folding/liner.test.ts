@@ -140,5 +140,6 @@ const PAPER = {
   grain: null,
   price: null,
   stock: null,
+  layers: [],
 };
 const KRAFT = { ...PAPER, name: 'kraft', weight: { value: 118, origin: a6({}).tape.origin } };
