@@ -1,4 +1,5 @@
 import { otherLength, readLength, type Ruler } from '../measure/ruler.js';
+import { NEARLY } from '../measure/slack.js';
 import { distance, type Point } from '../plane/point.js';
 import { lettering, line, type Mark } from './drawing.js';
 import { CAP_HEIGHT, type TextMeasure } from './text-measure.js';
@@ -43,21 +44,21 @@ export function edgeDimensions(
   const angleDegrees = (Math.atan2(along.y, along.x) * 180) / Math.PI + (forwards ? 0 : 180);
   const upwards = forwards ? -1 : 1;
   const outermost = all.length * LEVEL;
-  const stops = [...all.map((length) => length * scale), edge].filter((t) => t <= edge + 1e-6);
+  const dimensioned = all.map((length): Dimension => {
+    const [reading, other] = [readLength(length, ruler), otherLength(length, ruler)];
+    const wide = Math.max(measure(reading, FIGURE, 'regular'), measure(other, OTHER, 'regular'));
+    const to = length * scale;
+    return { to, reading, other, wide, inside: wide + 2 * CLEAR + 2 * STROKE <= to };
+  });
   return [
     line('dimension', at(0, EXTENSION_GAP), at(0, outermost + EXTENSION_GAP)),
-    ...all.flatMap((length, level): readonly Mark[] => {
+    ...inLevels(dimensioned, edge).flatMap(({ to, reading, other, wide, inside, middle, beyond }, level) => {
       const off = (level + 1) * LEVEL;
-      const to = length * scale;
-      const [reading, other] = [readLength(length, ruler), otherLength(length, ruler)];
-      const wide = Math.max(measure(reading, FIGURE, 'regular'), measure(other, OTHER, 'regular'));
-      const inside = wide + 2 * CLEAR + 2 * STROKE <= to;
-      // Too short for its figures: they stand beyond, in the first gap between extension lines that holds them.
-      const from = roomAfter(to, stops, wide + 2 * (CLEAR + STROKE)) + CLEAR + STROKE;
+      const from = beyond + CLEAR + STROKE;
       const text = (words: string, size: number, aside: number): Mark =>
         lettering(
           words,
-          at(inside ? to / 2 : from, off + upwards * aside),
+          at(inside ? middle : from, off + upwards * aside),
           size,
           {
             anchor: inside ? 'middle' : forwards ? 'start' : 'end',
@@ -77,9 +78,60 @@ export function edgeDimensions(
   ];
 }
 
+interface Dimension {
+  /** Where it ends along the edge, on the page. */
+  readonly to: number;
+  readonly reading: string;
+  readonly other: string;
+  /** How wide its figures are. */
+  readonly wide: number;
+  /** Whether it is long enough to hold them. */
+  readonly inside: boolean;
+}
+
+/** A dimension at its level, with the places for its figures along the edge. */
+interface Placed extends Dimension {
+  /** Their middle, where they stand between its ends: in the widest gap between the extension lines that cross it. */
+  readonly middle: number;
+  /** Where they begin, if it is too short: beyond its end, in the first gap between those that reach its level. */
+  readonly beyond: number;
+}
+
+/**
+ * Dimensions from the innermost level out: the shortest first; but one whose figures find no gap on the edge goes outermost,
+ * where no other's extension line reaches.
+ */
+function inLevels(dimensions: readonly Dimension[], edge: number): readonly Placed[] {
+  const room = ({ to, wide }: Dimension, further: readonly Dimension[]): number => {
+    const stops = [...further.map((other) => other.to), edge].filter((stop) => stop <= edge + NEARLY);
+    return roomAfter(
+      to,
+      stops.sort((a, b) => a - b),
+      wide + 2 * (CLEAR + STROKE),
+    );
+  };
+  const isCrowded = (one: Dimension): boolean => !one.inside && room(one, dimensions) > edge - NEARLY;
+  const levels = [
+    ...dimensions.filter((one) => !isCrowded(one)),
+    ...dimensions.filter((one) => isCrowded(one)),
+  ];
+  return levels.map((one, level) => {
+    const further = levels.slice(level + 1);
+    return { ...one, middle: middleOfWidest(one, further), beyond: room(one, [one, ...further]) };
+  });
+}
+
+function middleOfWidest({ to }: Dimension, further: readonly Dimension[]): number {
+  const crossings = further.map((other) => other.to).filter((crossing) => crossing < to - NEARLY);
+  const stops = [0, ...crossings.sort((a, b) => a - b), to];
+  const gaps = stops.slice(1).map((end, index) => ({ from: stops[index] ?? 0, end }));
+  const widest = gaps.reduce((best, gap) => (gap.end - gap.from > best.end - best.from ? gap : best));
+  return (widest.from + widest.end) / 2;
+}
+
 /** Where the first gap of a width starts at or after `from`, between stops in order; past them all where none does. */
 function roomAfter(from: number, stops: readonly number[], width: number): number {
-  const starts = stops.filter((stop) => stop >= from - 1e-6);
+  const starts = stops.filter((stop) => stop >= from - NEARLY);
   const free = starts.find((start, index) => (starts[index + 1] ?? Infinity) - start >= width);
   return free ?? from;
 }

@@ -1,4 +1,5 @@
 import type { Folding } from '../folding/folding.js';
+import { readSizes } from '../measure/read-sizes.js';
 import { flatten } from '../plane/path.js';
 import { bounds } from '../plane/polygon.js';
 import type { Envelope } from '../recipe/recipe.js';
@@ -8,7 +9,7 @@ import { type Figure, overLegend } from './figure.js';
 import type { LegendWords } from './legend.js';
 import { place } from './place.js';
 import type { TextMeasure } from './text-measure.js';
-import { readSizes, rulerOf } from './words.js';
+import { rulerOf } from './words.js';
 
 /** A lining's figure, and what is said of it. */
 export interface LiningFigure extends Figure {

@@ -1,3 +1,4 @@
+import { blankWords } from '../folding/blank-words.js';
 import type { Point } from '../plane/point.js';
 import type { Size } from '../recipe/recipe.js';
 import { paragraph, stack } from './block.js';
@@ -11,7 +12,7 @@ import { paperSize, type Picture, pictureOf } from './stages/picture.js';
 import type { Pen } from './stages/stage.js';
 import { CAP_HEIGHT, DESCENT, type TextMeasure } from './text-measure.js';
 import { titleBlock } from './title-block.js';
-import { blankWords, cardWords, type Drawn } from './words.js';
+import { cardWords, type Drawn, rulerOf } from './words.js';
 
 /** Sizes on the page, in mm. */
 const CARD: Size = { width: 120, height: 80 };
@@ -37,7 +38,7 @@ export function summaryCard(of: Drawn, measure: TextMeasure): Figure {
   const head = stack(
     AFTER_TITLE,
     titleBlock(envelope.title.value, across, measure),
-    paragraph(`${cardWords(of)}. ${blankWords(of)}.`, across, BODY, measure),
+    paragraph(`${cardWords(of)}. ${blankWords(folding, rulerOf(of))}.`, across, BODY, measure),
   );
   const closed = back(folding, envelope, 'left out');
   const draw = {

@@ -1,7 +1,8 @@
+import { blankWords } from '../folding/blank-words.js';
 import type { Folding } from '../folding/folding.js';
+import { readSizes } from '../measure/read-sizes.js';
 import { otherLength, readLength, type Ruler } from '../measure/ruler.js';
-import { sameLength } from '../measure/slack.js';
-import type { Envelope, Size } from '../recipe/recipe.js';
+import type { Envelope } from '../recipe/recipe.js';
 
 /** What a drawing is made from. */
 export interface Drawn {
@@ -21,28 +22,12 @@ export function sizes(of: Drawn): string {
   const { face, depth } = of.folding.made;
   const ruler = rulerOf(of);
   const parts = [
-    `${blankWords(of)}.`,
+    `${blankWords(of.folding, ruler)}.`,
     `Face ${readSizes(face, ruler)}.`,
     ...(depth > 0 ? [`Depth ${readLength(depth, ruler)} (${otherLength(depth, ruler)}).`] : []),
   ];
   return parts.join(' ');
 }
 
-/** `Blank 11 1/4 in square (285.8 mm)` */
-export function blankWords(of: Drawn): string {
-  const { blank } = of.folding.made;
-  const ruler = rulerOf(of);
-  return sameLength(blank.width, blank.height)
-    ? `Blank ${readLength(blank.width, ruler)} square (${otherLength(blank.width, ruler)})`
-    : `Blank ${readSizes(blank, ruler)}`;
-}
-
 /** `Card 8 1/2 × 5 1/2 in (215.9 × 139.7 mm)` */
 export const cardWords = (of: Drawn): string => `Card ${readSizes(of.envelope.card.value, rulerOf(of))}`;
-
-/** `8 3/4 × 5 3/4 in (222.3 × 145.9 mm)` */
-export const readSizes = ({ width, height }: Size, ruler: Ruler): string =>
-  `${bare(readLength(width, ruler))} × ${readLength(height, ruler)} (${bare(otherLength(width, ruler))} × ${otherLength(height, ruler)})`;
-
-/** A length without its unit. */
-const bare = (length: string): string => length.replace(/ [a-z]+$/, '');

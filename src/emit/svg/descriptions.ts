@@ -1,4 +1,5 @@
-import { FACE_WORDS, readSizes, rulerOf, sizes } from '../../drawing/words.js';
+import { FACE_WORDS, rulerOf, sizes } from '../../drawing/words.js';
+import { readSizes } from '../../measure/read-sizes.js';
 import type { Job } from '../emitter.js';
 
 /** What the drawing of the blank shows, for who cannot see it. */

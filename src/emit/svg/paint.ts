@@ -1,12 +1,12 @@
 import type { Lettering, Mark, Shape } from '../../drawing/drawing.js';
 import { INKS } from '../../drawing/inks.js';
-import { LINE_KINDS } from '../../drawing/line-kinds.js';
+import { LINE_KINDS, type LineKind } from '../../drawing/line-kinds.js';
 import type { TextMeasure } from '../../drawing/text-measure.js';
 import { type Path, type Stretch, sweep } from '../../plane/path.js';
 import { distance, type Point } from '../../plane/point.js';
 import { plainLine } from '../../text/plain-line.js';
 import { lineAttributes } from './line-attributes.js';
-import { element, number, text } from '../xml.js';
+import { type Attributes, element, number, text } from '../xml.js';
 
 /** A page whose points are given in mm from its lower left corner. */
 export interface Page {
@@ -16,15 +16,20 @@ export interface Page {
 }
 
 /** The elements of a mark. The group about it says how it is drawn, but for samples of other lines. Blank lettering has none. */
-export const paintMark = (page: Page, { shape, like }: Mark): readonly string[] =>
+export const paintMark = (page: Page, { layer, shape, like }: Mark): readonly string[] =>
   shape.kind === 'text'
     ? paintLettering(page, shape)
     : [
         element('path', {
           d: commands(page, shape).join(' '),
+          ...(like && unlike(LINE_KINDS[layer])),
           ...(like && lineAttributes(LINE_KINDS[like])),
         }),
       ];
+
+/** What a mark must not have from a dashed group about it. */
+const unlike = ({ dashes }: LineKind): Attributes =>
+  dashes.length > 0 ? { 'stroke-dasharray': 'none' } : {};
 
 const onPage = ({ height }: Page, { x, y }: Point): string => `${number(x)} ${number(height - y)}`;
 

@@ -67,6 +67,7 @@ const STEPS: Readonly<Record<string, readonly [group: string, type?: string]>> =
   'Score from the other face': ['Structural', 'ReverseCreasing'],
   'Cut the lining': ['Structural', 'Cutting'],
   'Fold the lining': ['Structural', 'Creasing'],
+  Seams: ['Legend'],
   Glue: ['Structural', 'Gluing'],
   Zones: ['Positions', 'ContentArea'],
   Marks: ['Dimensions'],
