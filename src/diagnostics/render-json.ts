@@ -15,18 +15,22 @@ export function renderJson(diagnostics: readonly Diagnostic[]): string {
     matters,
     remedy,
   }));
-  const findings = diagnostics.map(({ problem, severity, message, primary, why, help, related, fix }) => ({
-    rule: problem.name,
-    severity,
-    message,
-    label: primary.text === '' ? null : primary.text,
-    why,
-    help,
-    ...place(primary.span),
-    related: related.map(({ span, text }) => ({ message: text, ...place(span) })),
-    fix: fix && fix.map(({ span, text }) => ({ ...place(span), text })),
-  }));
+  const findings = diagnostics.map(findingOf);
   return `${JSON.stringify({ format: 'plica-findings', version: 1, findings, rules }, null, 2)}\n`;
 }
 
-const place = (span: Span) => ({ file: span.source.name, ...region(span) });
+/** One finding as plain data. */
+export const findingOf = ({ problem, severity, message, primary, why, help, related, fix }: Diagnostic) => ({
+  rule: problem.name,
+  severity,
+  message,
+  label: primary.text === '' ? null : primary.text,
+  why,
+  help,
+  ...placeOf(primary.span),
+  related: related.map(({ span, text }) => ({ message: text, ...placeOf(span) })),
+  fix: fix && fix.map(({ span, text }) => ({ ...placeOf(span), text })),
+});
+
+/** A stretch of a text as plain data. */
+export const placeOf = (span: Span) => ({ file: span.source.name, ...region(span) });
