@@ -92,6 +92,9 @@ const letters = `(?:[A-Za-z0-9]|${unseenMark}+(?=[A-Za-z0-9]))*`;
 /** Grades that a weight in pounds is followed by. */
 const grades = 'text|cover|bond|index|bristol|tag|book|offset|writing|ledger';
 
+/** As people write it after `g/`. With spaces about the stroke, `m2` may be a name as well. */
+const squareMetre = '(?:m2|m²|sqm|qm|m\\^2)';
+
 /** How a kind of token is found: the characters it may begin with, and its pattern (sticky, linear). */
 export interface Scanned {
   readonly type: TokenType;
@@ -119,6 +122,7 @@ export const scanned: readonly Scanned[] = [
   { type: OddText, first: "'`‘", pattern: /(?<![A-Za-z])'[^'\r\n]*'|`[^`\r\n]*`|‘[^‘’\r\n]*’/y },
   { type: OddText, first: '＂', pattern: /＂[^＂\r\n]*＂/y },
   { type: OddText, first: '&', pattern: /&quot;(?:[^&\r\n]|&(?!quot;))*&quot;/y },
+  { type: OddComment, first: '<', pattern: /<!--[\s\S]*?-->|<!--[\s\S]*/y },
   { type: Compare, first: '&', pattern: /&[lg]t;/y },
   { type: OddEntity, first: '&', pattern: /&(?:#[0-9]{1,6}|[A-Za-z]{2,8}[0-9]{0,2});/y },
   { type: Unclosed, first: '"', pattern: /"[^"\r\n}#]*/y },
@@ -135,7 +139,10 @@ export const scanned: readonly Scanned[] = [
   {
     type: OddGrammage,
     first: 'gG',
-    pattern: new RegExp(`(?<=${digit}[ \\t]*)(?:gr?|gms?)/(?:m2|m²|sqm|qm|m\\^2)`, 'iy'),
+    pattern: new RegExp(
+      `(?<=${digit}[ \\t]*)(?:gr?|gms?)(?:/${squareMetre}|[ \\t]+per[ \\t]+${squareMetre}|[ \\t]*/[ \\t]*m(?:²|\\^2))`,
+      'iy',
+    ),
   },
   { type: OddX, first: 'bB', pattern: /by(?=[ \t]+[0-9.(])/iy },
   { type: X, first: 'x×', pattern: /×|x(?![A-Za-z-])/y },

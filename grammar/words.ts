@@ -45,17 +45,50 @@ export const likeWords: ReadonlySet<string> = new Set([
 export const openers: ReadonlySet<string> = new Set(['begin', 'do', '(', '[', ':']);
 export const closers: ReadonlySet<string> = new Set(['end', ')', ']']);
 
-/** What is written for the sign of an `expect`. */
+/** What is written for the sign of an `expect`; `is` or `must be` may stand before each. */
 export const comparisonWords: ReadonlyMap<string, string> = new Map([
   ['is', '='],
   ['be', '='],
+  ['must be', '='],
   ['equals', '='],
   ['equal', '='],
+  ['equal to', '='],
   ['eq', '='],
   ['above', '>'],
   ['over', '>'],
+  ['more than', '>'],
+  ['greater than', '>'],
+  ['larger than', '>'],
+  ['at least', '>='],
+  ['no less than', '>='],
+  ['not less than', '>='],
   ['below', '<'],
   ['under', '<'],
+  ['less than', '<'],
+  ['smaller than', '<'],
+  ['at most', '<='],
+  ['up to', '<='],
+  ['no more than', '<='],
+  ['not more than', '<='],
+]);
+
+/** What is said after a length, and says no more than its property does. */
+export const describingWords: ReadonlySet<string> = new Set([
+  'deep',
+  'wide',
+  'thick',
+  'high',
+  'tall',
+  'long',
+  'broad',
+  'across',
+]);
+
+/** The word that folds a sheet into so many parts. */
+export const foldingWords: ReadonlyMap<string, string> = new Map([
+  ['2', 'half'],
+  ['3', 'third'],
+  ['4', 'quarter'],
 ]);
 
 /** Names that are worked out from a recipe and are no properties: an `expect` asks for them, nothing states them. */
@@ -88,6 +121,8 @@ export const askedOnly: ReadonlySet<string> = new Set([
   'seam-length',
   'diagonal',
   'tape-length',
+  'liner-width',
+  'liner-height',
 ]);
 
 /** The units that are words; the grade that follows `lb` may be any word. */

@@ -1,6 +1,6 @@
 import type { Span } from '../../src/text/span.js';
 import { shown } from '../slip.js';
-import { absent, endOf, is, meantAs, spanOf, type Token } from '../token.js';
+import { absent, endOf, is, spanOf, type Token } from '../token.js';
 import {
   BlockType,
   Colon,
@@ -18,6 +18,7 @@ import { askedOnly, statementWords } from '../words.js';
 import { closeBlock, readBlockEnd } from './block-end.js';
 import { readExpectMark } from './expect-mark.js';
 import { finishLine, passSemicolon } from './finish-line.js';
+import { joinedName } from './joined-name.js';
 import { isMark, isOtherMark, mendMark, restOfEntry } from './marks.js';
 import { readKnownStatement } from './statements.js';
 import {
@@ -158,7 +159,7 @@ function sayNotAnEntry(work: Work, first: Token): void {
 function readEntryMark(work: Work, first: Token): void {
   const { tokens } = work;
   if (readExpectMark(work, first)) return;
-  const name = joinedName(work, first) ?? first;
+  const name = joinedName(work, first, 2, [Colon, Equals]) ?? first;
   const after = peek(work);
   if (is(after, Compare) || (is(after, Equals) && askedOnly.has(name.image))) {
     sayExpect(work, name, after as Token);
@@ -182,21 +183,4 @@ function sayExpect(work: Work, name: Token, sign: Token): void {
     help: `write \`expect ${name.image} ${sign.image} ${value}\``,
     fix: [{ span: { ...at, end: at.start }, text: 'expect ' }],
   });
-}
-
-/** `side mark:` and `side_mark:` for `side-mark:`. */
-function joinedName(work: Work, first: Token): Token | null {
-  const second = peek(work, peek(work)?.image === '_' ? 1 : 0);
-  const reach = peek(work)?.image === '_' ? 2 : 1;
-  if (!is(second, Word) || second === undefined || !is(peek(work, reach), Colon)) return null;
-  const at = spanOf(work.source, first, second);
-  const image = `${first.image}-${second.image}`;
-  say(work, {
-    message: 'a name of several words is joined by hyphens',
-    at,
-    help: `write \`${image}\``,
-    fix: [{ span: at, text: image }],
-  });
-  work.next += reach;
-  return { ...meantAs(Word, first, image), end: endOf(second) };
 }

@@ -1,8 +1,9 @@
 import { nearest } from '../../src/text/nearest.js';
-import { is, readAs, spanOf, type Token } from '../token.js';
+import { endOf, is, readAs, spanOf, type Token } from '../token.js';
 import { Colon, Compare, Equals, Expect, NumberToken, Word } from '../tokens.js';
 import { comparisonWords } from '../words.js';
-import { isMark, mendEquals } from './marks.js';
+import { joinedName } from './joined-name.js';
+import { isMark, mendMark } from './marks.js';
 import { beginsValue, peek, say, type Work } from './work.js';
 
 /** `expect NAME =`, as far as it is there; false where the entry, begun by `first`, is no such thing. */
@@ -39,23 +40,39 @@ function isExpect(work: Work, first: Token): boolean {
   return true;
 }
 
-/** A word, a colon or nothing at all where a sign compares. */
+/** The name, and the sign that words, a colon or nothing at all stand for. */
 function mendComparison(work: Work): void {
-  const name = peek(work);
-  const second = peek(work, 1);
-  const sign = is(second, Word) ? comparisonWords.get(second?.image ?? '') : undefined;
-  if (name !== undefined && second !== undefined && sign !== undefined && beginsValue(peek(work, 2))) {
-    const at = spanOf(work.source, second);
+  const first = peek(work);
+  if (first === undefined || !is(first, Word)) return;
+  work.next++;
+  const name = joinedName(work, first, 3, [Compare, Equals]) ?? first;
+  work.tokens.push(name);
+  if (mendSpokenSign(work)) return;
+  if (is(peek(work), Colon, NumberToken) || (is(peek(work), Equals) && !isMark(work, Equals)))
+    work.tokens.push(mendMark(work, name, Equals, '='));
+}
+
+/** `is more than`: as many words as make a comparison that a value follows; false where none do. */
+function mendSpokenSign(work: Work): boolean {
+  for (let count = mostWords; count > 0; count--) {
+    const words = work.scanned.slice(work.next, work.next + count);
+    const said = words.map(({ image }) => image.toLowerCase()).join(' ');
+    const sign = comparisonWords.get(said) ?? comparisonWords.get(said.replace(/^(?:is|must be) /, ''));
+    const [first, last] = [words[0], words.at(-1)];
+    if (!sign || !first || !last || !beginsValue(peek(work, count))) continue;
+    const at = spanOf(work.source, first, last);
     say(work, {
-      message: `an \`expect\` compares by a sign, not by \`${second.image}\``,
+      message: `an \`expect\` compares by a sign, not by \`${said}\``,
       at,
       help: `write \`${sign}\``,
       fix: [{ span: at, text: sign }],
     });
-    work.tokens.push(name, readAs(sign === '=' ? Equals : Compare, second, sign));
-    work.next += 2;
-    return;
+    work.tokens.push({ ...readAs(sign === '=' ? Equals : Compare, first, sign), end: endOf(last) });
+    work.next += count;
+    return true;
   }
-  const after = { ...work, next: work.next + 1 };
-  if (is(second, Colon, NumberToken) || (is(second, Equals) && !isMark(after, Equals))) mendEquals(work);
+  return false;
 }
+
+/** `must be no more than` */
+const mostWords = 5;

@@ -24,7 +24,7 @@ import {
   Unit,
   Word,
 } from '../tokens.js';
-import { gluedRange, gluedSize, statementWords, unitWords } from '../words.js';
+import { foldingWords, gluedRange, gluedSize, statementWords, unitWords } from '../words.js';
 import { slip } from '../slip.js';
 
 const deepest = 50;
@@ -101,13 +101,19 @@ function readSign(
     if (spaceBefore && spaceAfter) return token;
     const { text } = source;
     const list = is(token, Minus) && !spaceAfter && spaceBefore;
-    const spaced = `${text.slice(before.startOffset, endOf(before))} ${token.image} ${after.image}`;
+    const name = text.slice(before.startOffset, endOf(before));
+    const fold = is(token, Slash) && is(before, Word) ? foldingWords.get(after.image) : undefined;
+    const other = list
+      ? ', or a comma before it if this is a list'
+      : fold === undefined
+        ? ''
+        : `, or \`${fold} ${name}\` if this is a sheet that is folded`;
     diagnostics.push(
       slip({
         message: `${sign} between two values has a space on both sides`,
         at,
-        help: `write \`${spaced}\`${list ? ', or a comma before it if this is a list' : ''}`,
-        ...(list ? {} : { fix: spaces(source, token, spaceBefore, spaceAfter) }),
+        help: `write \`${name} ${token.image} ${after.image}\`${other}`,
+        ...(other === '' ? { fix: spaces(source, token, spaceBefore, spaceAfter) } : {}),
       }),
     );
     return readAs(token.tokenType, token, null);

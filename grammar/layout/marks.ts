@@ -1,6 +1,6 @@
 import type { TokenType } from 'chevrotain';
 import { absent, endOf, is, readAs, spanOf, type Token } from '../token.js';
-import { CloseBrace, Colon, Eol, Equals, Expect, Minus, Semicolon, Word } from '../tokens.js';
+import { CloseBrace, Colon, Eol, Equals, Expect, Let, Minus, Semicolon, Word } from '../tokens.js';
 import { beginsValue, peek, say, spanOfAll, type Work } from './work.js';
 
 /** `NAME = …` written with another mark, or with nothing. */
@@ -40,13 +40,13 @@ export function mendMark(work: Work, name: Token, type: TokenType, mark: string)
   const last = there.at(-1) ?? name;
   const end = endOf(last);
   const at = first === undefined ? spanOf(source, name) : spanOf(source, first, last);
-  const lead = is(work.tokens.at(-1), Expect) || is(work.tokens.at(-2), Expect) ? 'expect ' : '';
+  const lead = leadOf(work);
   const spaced = span === null || span.start > end ? joined : `${joined} `;
   say(work, {
     message:
       first === undefined
-        ? `\`${name.image}\` has no \`${mark}\` before its value`
-        : `\`${name.image}\` takes \`${mark}\` before its value, not \`${source.text.slice(at.start, at.end)}\``,
+        ? `\`${lead}${name.image}\` has no \`${mark}\` before its value`
+        : `\`${lead}${name.image}\` takes \`${mark}\` before its value, not \`${source.text.slice(at.start, at.end)}\``,
     at,
     help: `write \`${lead}${name.image}${joined} ${span === null ? 'VALUE' : source.text.slice(span.start, span.end)}\``,
     fix: [{ span: { source, start: endOf(name), end }, text: spaced }],
@@ -54,6 +54,13 @@ export function mendMark(work: Work, name: Token, type: TokenType, mark: string)
   if (first === undefined) return absent(type, endOf(name));
   work.next += there.length;
   return readAs(type, first, undefined);
+}
+
+/** The word that stands before the name, of an `expect` or a `let`. */
+function leadOf({ tokens }: Work): string {
+  const [before, last] = tokens.slice(-2);
+  if (is(before, Expect) || is(last, Expect)) return 'expect ';
+  return is(before, Let) || is(last, Let) ? 'let ' : '';
 }
 
 /** What stands from there to the end of the entry, as far as a message would show it. */

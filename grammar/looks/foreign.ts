@@ -6,18 +6,26 @@ import { endOf, readAs, spanOf, type Token } from '../token.js';
 import { Stray } from '../tokens.js';
 import type { Seen } from './look.js';
 
-/** `// …`, `-- …` and a comment between slashes and stars: read as the comment it is meant to be. */
+/** What ends a comment that has an end of its own, by what begins it. */
+const ends: ReadonlyMap<string, string> = new Map([
+  ['/*', '*/'],
+  ['<!--', '-->'],
+]);
+
+/** `// …`, `-- …`, a comment between slashes and stars, and a web page's: read as the comment it is meant to be. */
 export function lookAtOddComment(token: Token, source: Source): Seen {
-  const mark = token.image.slice(0, 2);
+  const mark = [...ends.keys()].find((begin) => token.image.startsWith(begin)) ?? token.image.slice(0, 2);
   const at = { source, start: token.startOffset, end: token.startOffset + mark.length };
+  const end = ends.get(mark);
+  const fix = end === undefined ? [{ span: at, text: '#' }] : fixFor(token, source, mark, end);
   const finding = slip({
     message: 'a comment begins with `#`, and ends with its line',
     at,
     help:
-      mark === '/*'
-        ? 'write `#` before each line of it'
-        : cropToLine(`write \`#${token.image.slice(mark.length)}\``),
-    ...fixFor(token, source),
+      end === undefined
+        ? cropToLine(`write \`#${token.image.slice(mark.length)}\``)
+        : 'write `#` before each line of it',
+    ...(fix === null ? {} : { fix }),
   });
   return { reading: null, finding };
 }
@@ -25,14 +33,12 @@ export function lookAtOddComment(token: Token, source: Source): Seen {
 const cropToLine = (text: string): string => text.replace(/\s+/g, ' ');
 
 /** A `#` for each line; none where the recipe goes on behind the comment, or its end is missing. */
-function fixFor(token: Token, source: Source): { readonly fix?: readonly Edit[] } {
-  const { image, startOffset: start } = token;
-  if (!image.startsWith('/*')) return { fix: [{ span: { source, start, end: start + 2 }, text: '#' }] };
-  const end = endOf(token);
-  const alone = /^[ \t]*(?:[\r\n]|$)/.test(source.text.slice(end, end + 100));
-  if (!alone || !/^.{2}[^]*\*\/$/.test(image) || image.length > 2000) return {};
-  const inner = image.slice(2, -2).trimEnd();
-  return { fix: [{ span: spanOf(source, token), text: `#${inner.replace(/\r\n|\r|\n/g, '$&# ')}` }] };
+function fixFor(token: Token, source: Source, begin: string, end: string): readonly Edit[] | null {
+  const { image } = token;
+  const alone = /^[ \t]*(?:[\r\n]|$)/.test(source.text.slice(endOf(token), endOf(token) + 100));
+  const inner = image.slice(begin.length, -end.length);
+  if (!alone || image !== begin + inner + end || image.length > 2000) return null;
+  return [{ span: spanOf(source, token), text: `#${inner.trimEnd().replace(/\r\n|\r|\n/g, '$&# ')}` }];
 }
 
 /** What a web page writes for a character that it cannot show as it is. */

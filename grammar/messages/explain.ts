@@ -7,7 +7,14 @@ import { headerName, reservedWord } from './headers.js';
 import { blockAsValue, doubled, expectBackwards, listForOne, nothingAfter, unexpected } from './lines.js';
 import { bracketedSize, firstSide, rangeInOneWord, sizeInOneWord, thirdSide } from './sizes.js';
 import type { Recognise, Stop } from './stop.js';
-import { inchMarkApart, quotedWord, quoteInString, unclosedString, unquotedText } from './strings.js';
+import {
+  inchMarkApart,
+  quotedWord,
+  quoteInString,
+  stringsSideBySide,
+  unclosedString,
+  unquotedText,
+} from './strings.js';
 import {
   closedBracket,
   leadingPlus,
@@ -16,6 +23,7 @@ import {
   openBracket,
   sumAmongWords,
   unitApart,
+  wordAfterValue,
 } from './sums.js';
 
 /** What is wrong with a line that could not be read on from `token`, in our words; null if it has been said already. */
@@ -39,12 +47,14 @@ const slips: readonly Recognise[] = [
   headerName,
   strayCharacter,
   quotedWord,
+  stringsSideBySide,
   doubled,
   nothingAfter,
   sizeInOneWord,
   rangeInOneWord,
   numberBesideBracket,
   unitApart,
+  wordAfterValue,
   reservedWord,
   expectBackwards,
   listForOne,

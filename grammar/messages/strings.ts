@@ -66,6 +66,21 @@ export function unclosedString({ source, token }: Stop): Report | null {
   };
 }
 
+/** `note: "Dry it flat." "Then cut."` */
+export function stringsSideBySide({ source, line, token, before }: Stop): Report | null {
+  if (before === undefined || !is(before, Text) || !is(token, Text) || !is(line[1], Colon)) return null;
+  const end = endOf(before);
+  const listed = line[0]?.image === 'note' || line[0]?.image === 'tags';
+  return {
+    message: 'two strings stand side by side',
+    at: spanOf(source, token),
+    help: listed
+      ? 'put a comma between the items of a list'
+      : 'put all of it between two quotes, or a comma between the items of a list',
+    ...(listed ? { fix: [{ span: { source, start: end, end }, text: ',' }] } : {}),
+  };
+}
+
 /** `flap: "rounded" 3/8` */
 export function quotedWord({ source, token, before }: Stop): Report | null {
   if (before === undefined || !is(before, Text) || !is(token, NumberToken, Word)) return null;

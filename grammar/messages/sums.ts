@@ -1,6 +1,6 @@
 import type { Report } from '../../src/diagnostics/problem.js';
 import { shown } from '../slip.js';
-import { is, spanOf, type Token } from '../token.js';
+import { endOf, is, spanOf, type Token } from '../token.js';
 import {
   CloseBracket,
   Comma,
@@ -16,7 +16,7 @@ import {
   Word,
   X,
 } from '../tokens.js';
-import { unitWords } from '../words.js';
+import { describingWords, unitWords } from '../words.js';
 import type { Stop } from './stop.js';
 
 /** `2 (a + b)` */
@@ -42,6 +42,31 @@ export function unitApart({ source, token, before }: Stop): Report | null {
     help: unitWords.has(token.image)
       ? 'give the unit to a number inside the bracket'
       : 'put a sign or a comma before it',
+  };
+}
+
+/** `6 mm deep`, `5 in wide x 7 in high` */
+export function wordAfterValue({ source, line, token, before }: Stop): Report | null {
+  if (!is(token, Word) || !is(before, Unit)) return null;
+  const words = line.flatMap((word, index) => {
+    const unit = line[index - 1];
+    return unit !== undefined && is(unit, Unit) && is(word, Word) ? [{ unit, word }] : [];
+  });
+  const idle = words.every(({ word }) => describingWords.has(word.image.toLowerCase()));
+  return {
+    message: `the value ends before ${shown(token)}`,
+    at: spanOf(source, token),
+    help: idle
+      ? 'take the word out; what is measured is said by the name before the value'
+      : 'take it out, or put a comma or a sign before it; a comment begins with `#`',
+    ...(idle
+      ? {
+          fix: words.map(({ unit, word }) => ({
+            span: { source, start: endOf(unit), end: endOf(word) },
+            text: '',
+          })),
+        }
+      : {}),
   };
 }
 

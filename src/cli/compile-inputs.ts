@@ -58,20 +58,28 @@ export function choose(given: Arguments, host: Host, compiled: Compiled): Chosen
   const others = compiled.diagnostics.filter((found) => !owned.has(found));
   if (recipes.length > 0 || compiled.files === 0) return { recipes, others, code: compiled.code };
   if (hasErrors(others)) {
-    if (only !== null) complain(host, `\`${visible(only)}\` is not among the envelopes that could be read`);
+    if (only !== null)
+      complain(
+        host,
+        `\`${visible(only)}\` is not among the envelopes that could be read${near(only, compiled)}`,
+      );
     return { recipes, others, code: compiled.code };
   }
-  complain(host, only === null ? 'there is no envelope in what was given' : noSuch(only, compiled.recipes));
+  complain(host, only === null ? 'there is no envelope in what was given' : noSuch(only, compiled));
   return { recipes, others, code: 2 };
 }
 
-function noSuch(only: string, recipes: readonly CompiledRecipe[]): string {
-  const near = nearest(
-    only,
-    recipes.map(({ envelope }) => envelope.name),
+const noSuch = (only: string, compiled: Compiled): string =>
+  `there is no envelope \`${visible(only)}\` in what was given${near(only, compiled)}`;
+
+/** The envelopes that may have been meant. */
+const near = (only: string, { recipes }: Compiled): string =>
+  didYouMean(
+    nearest(
+      only,
+      recipes.map(({ envelope }) => envelope.name),
+    ),
   );
-  return `there is no envelope \`${visible(only)}\` in what was given${didYouMean(near)}`;
-}
 
 export const hasErrors = (diagnostics: readonly Diagnostic[]): boolean =>
   diagnostics.some(({ severity }) => severity === 'error');

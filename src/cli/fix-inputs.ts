@@ -2,13 +2,12 @@ import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import { placeIn } from '../diagnostics/render-line.js';
 import type { Host } from '../host/host.js';
 import { rewriteText } from '../host/read-text.js';
-import type { PlacedFile } from '../host/reader.js';
 import type { Source } from '../text/source.js';
 import { visible } from '../text/visible.js';
 import type { Arguments } from './arguments.js';
 import { complain } from './command.js';
 import { type Compiled, compileFiles, compileRead } from './compile-inputs.js';
-import { readInputs } from './inputs.js';
+import { type GivenFile, readInputs } from './inputs.js';
 import { counted } from './words.js';
 
 /**
@@ -29,14 +28,14 @@ export async function fixInputs(given: Arguments, host: Host): Promise<Compiled>
   return { ...compiled, code: failed.length > 0 ? 2 : compiled.code };
 }
 
-const withSources = (files: readonly PlacedFile[], sources: readonly Source[]): readonly PlacedFile[] =>
+const withSources = (files: readonly GivenFile[], sources: readonly Source[]): readonly GivenFile[] =>
   files.map((file, index) => ({
     ...file,
     input: { ...file.input, source: sources[index] ?? file.input.source },
   }));
 
 /** Writes a file whose text has changed; what its text then is. */
-function written({ input: { id, source } }: PlacedFile, after: Source, host: Host): Source {
+function written({ input: { id, source } }: GivenFile, after: Source, host: Host): Source {
   if (after === source) return source;
   const result = rewriteText(host, id, source.text, after.text);
   if (result.kind === 'written') return after;

@@ -3,7 +3,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import { findRecipes } from '../host/find-recipes.js';
 import type { Host } from '../host/host.js';
 import { projectRoot } from '../host/project-root.js';
-import { readInputText, readText, type TextRead } from '../host/read-text.js';
+import { type MarkedText, readInputText, readText } from '../host/read-text.js';
 import { type PlacedFile, shown } from '../host/reader.js';
 import { tooLong } from '../syntax/too-long.js';
 import { source } from '../text/source.js';
@@ -13,16 +13,21 @@ import { didYouMean } from './words.js';
 
 /** The files that a command is given, and what kept it from reading others. */
 export interface Inputs {
-  readonly files: readonly PlacedFile[];
+  readonly files: readonly GivenFile[];
   /** Findings about files that are too long to be read. */
   readonly limits: readonly Diagnostic[];
   /** Sentences that each name a path; each is there once, however many ways lead to it. */
   readonly troubles: readonly string[];
 }
 
+/** A file that was given, and the byte order mark that stands before its text, if one does. */
+export interface GivenFile extends PlacedFile {
+  readonly mark: MarkedText['mark'];
+}
+
 /** Reads files, the recipes of folders, and for `-` standard input; each file once. No path: the working folder. */
 export async function readInputs(host: Host, paths: readonly string[]): Promise<Inputs> {
-  const files = new Map<string, PlacedFile>();
+  const files = new Map<string, GivenFile>();
   const limits = new Map<string, Diagnostic>();
   const troubles = new Set<string>();
   for (const path of paths.length === 0 ? ['.'] : paths) {
@@ -81,17 +86,12 @@ const realPlace = (host: Host, place: string): string =>
 const nameOf = (place: string): string => shown(normalize(place));
 
 /** A file's root is looked for from where it really is; failing that it is the folder that was given. */
-function placed(
-  host: Host,
-  given: string,
-  place: string,
-  id: string,
-  { text }: TextRead & { kind: 'text' },
-): PlacedFile {
+function placed(host: Host, given: string, place: string, id: string, { text, mark }: MarkedText): GivenFile {
   const folder = dirname(id);
   const otherwise = host.kind(given) === 'folder' ? (host.realPath(given) ?? folder) : folder;
   return {
     input: { id, source: source(nameOf(place), text) },
     root: projectRoot(host, folder, otherwise),
+    mark,
   };
 }

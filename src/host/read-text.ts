@@ -3,7 +3,14 @@ import { basename, dirname } from 'node:path';
 import { LONGEST_TEXT } from '../text/longest.js';
 import type { Host, Read, TooLarge, Unreadable, Written } from './host.js';
 
-export type TextRead = { readonly kind: 'text'; readonly text: string } | TooLarge | Unreadable;
+/** A text without the byte order mark that may stand before it. */
+export interface MarkedText {
+  readonly kind: 'text';
+  readonly text: string;
+  readonly mark: '' | '\ufeff';
+}
+
+export type TextRead = MarkedText | TooLarge | Unreadable;
 
 /** Reads a file that must be UTF-8; a byte order mark at its start is passed over. */
 export const readText = (host: Host, path: string): TextRead => decoded(host.read(path, LONGEST_TEXT));
@@ -36,7 +43,9 @@ function decoded(read: Read): TextRead {
   if (read.kind !== 'bytes') return read;
   const bytes = Buffer.from(read.bytes.buffer, read.bytes.byteOffset, read.bytes.byteLength);
   if (!isUtf8(bytes)) return { kind: 'unreadable', reason: notUtf8(bytes) };
-  return { kind: 'text', text: bytes.toString('utf8', isMarked(bytes) ? MARK.length : 0) };
+  return isMarked(bytes)
+    ? { kind: 'text', text: bytes.toString('utf8', MARK.length), mark: '\ufeff' }
+    : { kind: 'text', text: bytes.toString('utf8'), mark: '' };
 }
 
 /** Names the encoding where its mark gives it away, else the first line that is at fault. */

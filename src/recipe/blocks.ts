@@ -87,8 +87,16 @@ const twice = ({ name }: PropertyNode, earlier: PropertyNode): Diagnostic =>
     at: name.span,
     label: 'again here',
     related: [{ span: earlier.span, text: 'first stated here' }],
-    help: 'keep one of the two lines',
+    help: LISTED.has(name.text)
+      ? `write one \`${name.text}\`, with commas between the ${LISTED.get(name.text)}`
+      : 'keep one of the two lines',
   });
+
+/** What properties list that take as many as one likes. */
+const LISTED: ReadonlyMap<string, string> = new Map([
+  ['note', 'paragraphs'],
+  ['tags', 'tags'],
+]);
 
 /** Pairs that say one thing twice, each reported where the later of them is written. */
 function conflicts(
@@ -106,10 +114,13 @@ function conflicts(
       message: `${allOf(one)} and ${allOf(other)} say one thing twice`,
       at: last.name.span,
       related: written.slice(0, -1).map(({ span }) => ({ span, text: 'the same is fixed here' })),
-      why: `when ${allOf(one)} is stated, ${allOf(other)} follows, and the other way round`,
+      why: `when ${allOf(one)} is stated, ${follow(other)}, and the other way round`,
       help: `leave out ${allOf(one)}, or ${allOf(other)}`,
     });
   });
 }
 
 const allOf = (names: readonly string[]): string => names.map((name) => `\`${name}\``).join(' with ');
+
+const follow = (names: readonly string[]): string =>
+  names.length === 1 ? `${allOf(names)} follows` : `${allOf(names).replaceAll(' with ', ' and ')} follow`;

@@ -19,7 +19,7 @@ import { range, wrongKind } from './problems.js';
 import { quote } from './quote.js';
 import type { Size } from './recipe.js';
 import { refuseConversion, refuseSum } from './refusals.js';
-import { sizeMeant } from './size-slips.js';
+import { foldMeant, sizeMeant } from './size-slips.js';
 import { unitOf } from './units.js';
 import { otherSize, unknownWord } from './unknown-word.js';
 import { type Amount, kindOf, type Value } from './value.js';
@@ -27,6 +27,7 @@ import { type Amount, kindOf, type Value } from './value.js';
 /** What an item comes to; null where it is broken, which has been reported. */
 export function evaluate(item: Exclude<ItemNode, StringNode>, place: Place): Value | null {
   if (item.kind === 'phrase') return folded(item, place);
+  if (item.kind === 'binary' && dividesSheet(item, place)) return null;
   if (item.kind !== 'size') return expression(item, place);
   const first = lengthAt(item.first, place);
   const second = lengthAt(item.second, place);
@@ -162,6 +163,19 @@ function writtenBare(
 function noteBare(value: Value, place: Place): void {
   if (value.kind !== 'quantity' || value.quantity.dimension !== 'number') return;
   if (value.bare && value.quantity.value !== 0) place.bare.push(value.bare);
+}
+
+/** Reports `letter / 2`, which is a folded sheet, and no sum. */
+function dividesSheet({ left, span }: BinaryNode, { context: { names, lets, tell }, file }: Place): boolean {
+  if (left.kind !== 'word') return false;
+  const declaration = names.find(left.text, file);
+  const isSize =
+    declaration?.kind === 'let'
+      ? lets.get(declaration.node)?.kind === 'size'
+      : sizeNamed(left.text) !== undefined;
+  const meant = isSize ? foldMeant(quote(span).slice(1, -1)) : null;
+  if (meant) tell(otherSize(span, meant));
+  return meant !== null;
 }
 
 function sumOfSize(at: Span, place: Place): null {

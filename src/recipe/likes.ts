@@ -113,7 +113,10 @@ function circular(circle: readonly BlockDeclaration[]): Diagnostic {
       span,
       text: `\`${names[index + 1]}\` is like \`${text}\``,
     })),
-    help: 'take one `like` out, and state in that block what it needs',
+    help:
+      others.length === 0
+        ? 'take the `like` out, or name another block after it'
+        : 'take one `like` out, and state in that block what it needs',
   });
 }
 

@@ -1,3 +1,4 @@
+import { foldingWords } from '../../grammar/words.js';
 import { sizeNamed, sizeSpelt } from '../stock/sizes.js';
 
 /**
@@ -16,3 +17,12 @@ export function sizeMeant(written: string, isLet: (word: string) => boolean): st
 
 const FOLDED_BEFORE = /^(half|third|quarter)[- ]?(.+)$/i;
 const FOLDED_AFTER = /^(.+)[- ](half|third|quarter)$/i;
+
+/** `half letter` for `letter / 2`, where the sheet is known to be one; null of any other sum. */
+export function foldMeant(written: string): string | null {
+  const [, sheet, parts = ''] = DIVIDED.exec(written) ?? [];
+  const fold = foldingWords.get(parts);
+  return sheet && fold ? `${fold} ${sheet}` : null;
+}
+
+const DIVIDED = /^([a-z][a-z\d-]*) \/ (\d)$/i;

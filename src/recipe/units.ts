@@ -8,7 +8,7 @@ import { spanText } from '../text/span.js';
 import { GRADES, gradeNamed, readingsOf } from './paper-weights.js';
 import type { Place } from './place.js';
 import { missing, unknownName } from './problems.js';
-import { unitMeant } from './unit-slips.js';
+import { inKnownUnit, isIdle, unitMeant } from './unit-slips.js';
 
 /** The unit of a number; null if there is no such unit, which is reported once. */
 export function unitOf(node: UnitNode, number: NumberNode, place: Place): Unit | null {
@@ -44,17 +44,31 @@ function unknownUnit(unit: UnitNode, number: NumberNode, place: Place): Diagnost
   if (gradeNamed(text.toLowerCase())) return otherUnit(unit, text, count, `lb ${text.toLowerCase()}`);
   const meant = unitMeant(text);
   if (meant) return otherUnit(unit, text, count, meant === 'g' && place.what === '`weight`' ? 'gsm' : meant);
-  const near = nearest(text, UNITS.keys());
+  if (isIdle(text, place.what)) {
+    return report(unknownName, {
+      message: `\`${text}\` is not a unit`,
+      at: span,
+      why: `what the number counts or measures is said by ${place.what}`,
+      help: `write \`${count}\``,
+      fix: [{ span: { ...span, start: number.span.start }, text: count }],
+    });
+  }
+  const known = inKnownUnit(number.value, text);
+  const near = nearest(text, NAMES);
   return report(unknownName, {
     message: `\`${text}\` is not a unit`,
     at: span,
     why: 'the units are mm, cm, in (or "), mil, um; gsm, and lb with a grade; g, oz; %',
-    help:
-      near.length > 0
+    help: known
+      ? `write \`${known}\`, or one of these units`
+      : near.length > 0
         ? `did you mean \`${count} ${near.join(`\`, \`${count} `)}\`?`
         : 'write one of these units',
   });
 }
+
+/** The units that are words. */
+const NAMES = [...UNITS.keys()].filter((unit) => /^[a-z]/.test(unit));
 
 /** A unit of paper in pounds, with or without a grade, as people write it (lower case). */
 const SAID_IN_POUNDS = /^(lbs?|pounds?|#)(?: (\S+))?$/;

@@ -8,6 +8,7 @@ import { A_KIND, type Declaration } from './names.js';
 import type { Context, Place } from './place.js';
 import { unknownName, wrongKind } from './problems.js';
 import { quote } from './quote.js';
+import { gramsForMetre } from './grams-for-metre.js';
 import { sizeMeant } from './size-slips.js';
 import type { RecipeFile } from './uses.js';
 
@@ -38,6 +39,8 @@ function unknown(node: WordNode, { context, file }: Place): Diagnostic {
       help: 'write a value, or `default` and nothing else',
     });
   }
+  const grams = gramsForMetre(span);
+  if (grams) return grams;
   const meant = sizeMeant(text, (word) => context.names.find(word, file)?.kind === 'let');
   if (meant) return otherSize(span, meant);
   if (context.isProperty(text)) {

@@ -1,5 +1,5 @@
 import { report } from '../diagnostics/problem.js';
-import type { ItemNode, WordNode } from '../syntax/ast.js';
+import type { ItemNode, PhraseNode, WordNode } from '../syntax/ast.js';
 import { nearest } from '../text/nearest.js';
 import { type Span, spanText, through } from '../text/span.js';
 import { type Kind, notAWord, one, upTo } from './kind.js';
@@ -128,7 +128,24 @@ function wordOf(item: ItemNode, wants: string, place: Place): WordNode | null {
   return null;
 }
 
+/** `long side` for `long`: its first word is meant where no other of the words could be. */
+function moreThanAWord({ span, atoms }: PhraseNode, offered: readonly string[], place: Place): null {
+  const said = atoms.map((atom) => spanText(atom.span)).filter((word) => offered.includes(word));
+  const [meant, ...others] = spanText(atoms[0]?.span ?? span) === said[0] ? said : [];
+  place.context.tell(
+    report(wrongKind, {
+      message: `${place.what} is one word, ${anyOf(offered)}, and ${quote(span)} is more`,
+      at: span,
+      ...(meant === undefined || others.length > 0
+        ? { help: `write ${anyOf(offered)}${others.length > 0 ? ', with a comma between two' : ''}` }
+        : { help: `write \`${meant}\``, fix: [{ span, text: meant }] }),
+    }),
+  );
+  return null;
+}
+
 function choose<Word extends string>(item: ItemNode, offered: readonly Word[], place: Place): Word | null {
+  if (item.kind === 'phrase') return moreThanAWord(item, offered, place);
   const word = wordOf(item, anyOf(offered), place);
   if (word === null) return null;
   const found = offered.find((each) => each === word.text);

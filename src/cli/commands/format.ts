@@ -2,10 +2,9 @@ import { parse } from '../../../grammar/parser.js';
 import type { Diagnostic } from '../../diagnostics/diagnostic.js';
 import type { Host } from '../../host/host.js';
 import { rewriteText } from '../../host/read-text.js';
-import type { Input } from '../../recipe/reader.js';
 import { visible } from '../../text/visible.js';
 import { type Command, complain, worst } from '../command.js';
-import { INPUT_PLACE, readInputs } from '../inputs.js';
+import { type GivenFile, INPUT_PLACE, readInputs } from '../inputs.js';
 import { sayFindings } from '../say-findings.js';
 import { counted } from '../words.js';
 
@@ -28,7 +27,7 @@ as they are. A file that cannot be read as a recipe is left alone, and its slips
   run: async (given, host) => {
     const { files, limits, troubles } = await readInputs(host, given.operands);
     for (const trouble of troubles) complain(host, trouble);
-    const laidOut = await layOut(files.map(({ input }) => input));
+    const laidOut = await layOut(files);
     await sayFindings([...limits, ...laidOut.flatMap(({ slips }) => slips)], given, host);
     const settle = given.has('check') ? list : write;
     const outcomes = laidOut.map((file) => settle(file, host));
@@ -42,17 +41,16 @@ as they are. A file that cannot be read as a recipe is left alone, and its slips
 };
 
 /** A file, and its text in the layout; with slips that is its text as it was. */
-interface LaidOut {
-  readonly input: Input;
+interface LaidOut extends GivenFile {
   readonly text: string;
   readonly slips: readonly Diagnostic[];
 }
 
-async function layOut(inputs: readonly Input[]): Promise<readonly LaidOut[]> {
+async function layOut(files: readonly GivenFile[]): Promise<readonly LaidOut[]> {
   const { format: textOf } = await import('../../format/format.js');
-  return inputs.map((input) => {
-    const { file, diagnostics: slips } = parse(input.source);
-    return { input, text: slips.length > 0 ? input.source.text : textOf(file), slips };
+  return files.map((given) => {
+    const { file, diagnostics: slips } = parse(given.input.source);
+    return { ...given, text: slips.length > 0 ? given.input.source.text : textOf(file), slips };
   });
 }
 
@@ -69,10 +67,10 @@ const CODES = {
 
 type Outcome = keyof typeof CODES;
 
-function write({ input: { id, source }, text, slips }: LaidOut, host: Host): Outcome {
+function write({ input: { id, source }, mark, text, slips }: LaidOut, host: Host): Outcome {
   if (source.name === INPUT_PLACE) {
     if (slips.length > 0) return 'not passed on';
-    host.out.write(text);
+    host.out.write(`${mark}${text}`);
     return 'passed on';
   }
   if (slips.length > 0) return 'with slips';
