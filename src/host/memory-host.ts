@@ -1,4 +1,5 @@
 import { posix } from 'node:path';
+import { atMost } from './at-most.js';
 import type { Entry, Fonts, Host, Outlet, Read, Watch, Written } from './host.js';
 
 /** A machine that is only remembered: for tests, and wherever there is no disk. Folders exist where files do. */
@@ -109,9 +110,7 @@ const bytesOf = (content: string | Uint8Array): Uint8Array =>
 const limited = (bytes: Uint8Array | undefined, most: number): Read =>
   bytes === undefined
     ? { kind: 'unreadable', reason: 'there is no such file or folder' }
-    : bytes.length > most
-      ? { kind: 'too-large', bytes: bytes.length }
-      : { kind: 'bytes', bytes };
+    : atMost(bytes, most);
 
 const outlet = (
   said: { out: string; err: string },

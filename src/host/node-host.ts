@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync, realpathSync, type Stats, statSync } from 'node:fs';
 import { join, resolve } from 'node:path';
+import { atMost } from './at-most.js';
 import type { Entry, Host, Listing, Read } from './host.js';
 import { createFile } from './create-file.js';
 import { fonts } from './fonts.js';
@@ -55,8 +56,7 @@ function read(path: string, most: number): Read {
     const found = statSync(path);
     if (!found.isFile()) return { kind: 'unreadable', reason: `it is ${NO_FILE[kindOf(found)]}` };
     if (found.size > most) return { kind: 'too-large', bytes: found.size };
-    const bytes = readFileSync(path);
-    return bytes.length > most ? { kind: 'too-large', bytes: bytes.length } : { kind: 'bytes', bytes };
+    return atMost(readFileSync(path), most);
   } catch (error) {
     return { kind: 'unreadable', reason: whyNot(error) };
   }

@@ -1,7 +1,7 @@
-import { dirname, join, relative, resolve } from 'node:path';
+import { join } from 'node:path';
 import { type Blobs, blobs } from './blobs.js';
 import type { Entry, Host, Unreadable } from './host.js';
-import { isInside } from './reader.js';
+import { placeBelow } from './place-below.js';
 import { pathText, type Tracked } from './tracked.js';
 import { type Reached, reach, type Tree, tree } from './tree.js';
 
@@ -73,21 +73,6 @@ function wayOf(contents: Blobs, id: string): string | null {
 
 /** The longest path that Linux takes. In bytes. */
 const LONGEST_WAY = 4096;
-
-/** Where a path lies below the top, by way of links outside it too; null: it does not. */
-function placeBelow(host: Host, top: string, path: string): string | null {
-  const place = resolve(host.cwd, path);
-  if (isInside(top, place)) return place;
-  for (const outer of foldersAbove(place)) {
-    const real = host.realPath(outer);
-    if (real !== null && isInside(top, real)) return join(real, relative(outer, place));
-  }
-  return null;
-}
-
-/** The folders that a path leads through, from the root, and the path itself. */
-const foldersAbove = (path: string): readonly string[] =>
-  dirname(path) === path ? [path] : [...foldersAbove(dirname(path)), path];
 
 function kindOf(found: Reached): ReturnType<Host['kind']> {
   if (found.kind !== 'there') return found.kind === 'outside' ? 'other' : 'missing';
