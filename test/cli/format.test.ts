@@ -44,6 +44,15 @@ test('standard input goes to standard output, and nothing else is said', async (
   expect(await plica('format - --check', { input: LOOSE })).toMatchObject({ code: 1, out: '<stdin>\n' });
 });
 
+test('a byte order mark on standard input is passed on', async () => {
+  expect(await plica('format -', { input: `\ufeff${LOOSE}` })).toMatchObject({
+    code: 0,
+    out: `\ufeff${SOUND}`,
+    err: '',
+  });
+  expect(await plica('format - --check', { input: `\ufeff${SOUND}` })).toMatchObject({ code: 0, out: '' });
+});
+
 test('standard input with a slip: the finding on standard error, nothing on standard output', async () => {
   const { code, out, err } = await plica('format -', { input: SLIP });
   expect({ code, out }).toEqual({ code: 1, out: '' });

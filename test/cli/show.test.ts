@@ -29,6 +29,16 @@ test('a name that is not there', async () => {
   });
 });
 
+test('a name that is not there, where another envelope is broken: the near one all the same', async () => {
+  const files = { 'a.plica': `${TWO}\nenvelope broken { card: A66 }\n` };
+  const { code, out, err } = await plica('show a.plica --only half-leter', { files });
+  expect({ code, out }).toEqual({ code: 1, out: '' });
+  expect(err).toContain('error[unknown-name]');
+  expect(err).toContain(
+    'plica: `half-leter` is not among the envelopes that could be read; did you mean `half-letter`?\n',
+  );
+});
+
 test('findings about an envelope stand on its sheet; an error ends with 1', async () => {
   const gaping = await plica('show a.plica', { files: { 'a.plica': GAPING } });
   expect(gaping.code).toBe(1);

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { envelopesOf, findingsOf, resolveText } from '../support/resolve-text.js';
+import { LONGEST_TEXT } from '../../src/text/longest.js';
 
 const INCH = 25.4;
 
@@ -33,10 +34,19 @@ describe('sums', () => {
   });
 
   test('a long sum and a long chain of lets need no deep stack', () => {
-    const chain = Array.from({ length: 20_000 }, (_, index) => `let b${index + 30} = b${index + 31}`).join(
-      '\n',
-    );
-    expect(lengthOf('b30', 'mm', `${chain}\nlet b20030 = 200`)).toBe(200);
+    const chain = Array.from({ length: 20_000 }, (_, index) => `let b${index + 30} = b${index + 31}`);
+    expect(lengthOf('b30', 'mm', `${chain.join('\n')}\nlet b20030 = 200`)).toBe(200);
+    expect(lengthOf('b30', 'mm', `let b20030 = 200\n${chain.toReversed().join('\n')}`)).toBe(200);
+  });
+
+  test('a chain of lets as long as a file may be comes to its value; a longer one is refused as a file', () => {
+    const stepped = (from: number, length: number): string =>
+      Array.from({ length }, (_, index) => `let n${from + index} = n${from + index + 1} + 1`).join('\n');
+    const longest = `${stepped(10_000, 38_000)}\nlet n48000 = 1`;
+    expect(longest.length).toBeGreaterThan(0.9 * LONGEST_TEXT);
+    expect(lengthOf('n10000 / 1000', 'mm', longest)).toBeCloseTo(38.001, 9);
+    const { diagnostics } = resolveText(stepped(10_000, 42_000));
+    expect(diagnostics.map(({ problem }) => problem.name)).toEqual(['limit']);
   });
 });
 
