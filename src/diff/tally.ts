@@ -1,4 +1,5 @@
 import { CONSEQUENCES, type Consequence, type Difference, type EnvelopeChange } from './difference.js';
+import { KIND_WORDS } from './head-words.js';
 
 /** How many envelopes changed in each way, and what the changed ones ask for at most. */
 export interface Tally {
@@ -26,16 +27,9 @@ export function tallyWords(difference: Difference): string {
   const asked = CONSEQUENCES.filter((name) => consequences[name] > 0).map(
     (name) => `${consequences[name]} ${name}`,
   );
-  const others = OTHER_KINDS.filter(([kind]) => kinds[kind] > 0).map(
-    ([kind, words]) => `${kinds[kind]} ${words}`,
-  );
+  const others = (['renamed', 'added', 'removed', 'unreadable'] as const)
+    .filter((kind) => kinds[kind] > 0)
+    .map((kind) => `${kinds[kind]} ${KIND_WORDS[kind]}`);
   const changed = `${kinds.changed === 0 ? 'no' : kinds.changed} envelope${kinds.changed === 1 ? '' : 's'} changed`;
   return [asked.length > 0 ? `${changed}: ${asked.join(', ')}` : changed, ...others].join('; ');
 }
-
-const OTHER_KINDS = [
-  ['renamed', 'renamed'],
-  ['added', 'added'],
-  ['removed', 'removed'],
-  ['unreadable', 'cannot be read'],
-] as const;

@@ -35,11 +35,9 @@ export function exactLength(mm: number, units: Units): string {
   return `${printShort(value, places)} ${units}`;
 }
 
-/** A difference with its sign: on a fine graduation as the ruler reads it, else off the ruler: `+1/8 in`, `-0.02 in`. */
-export function readDifference(mm: number, { units }: Ruler): string {
-  const onRuler = liesOn(mm, FINEST[units]);
-  return `${mm > 0 ? '+' : ''}${onRuler ? readLength(mm, { units, step: FINEST[units] }) : exactLength(mm, units)}`;
-}
+/** A difference of readings: on a fine graduation as the ruler reads it, else off the ruler: `1/8 in`, `-0.02 in`. */
+export const readDifference = (mm: number, { units }: Ruler): string =>
+  liesOn(mm, FINEST[units]) ? readLength(mm, { units, step: FINEST[units] }) : exactLength(mm, units);
 
 /**
  * The graduation nearest to a length; midway, the even one (NIST Handbook 44, section 10.3). Lengths within a
