@@ -6,15 +6,9 @@ import { reachesPaper } from './consequence-words.js';
 import type { Difference } from './difference.js';
 import type { FigureRow } from './figure-rows.js';
 import { headWords } from './head-words.js';
-import {
-  type Chapter,
-  type FindingRow,
-  report,
-  type SharedRow,
-  type Spelling,
-  type WrittenRow,
-} from './report.js';
+import { type Chapter, type FindingRow, report, type SharedRow, type WrittenRow } from './report.js';
 import { atWords, whereWords } from './where-words.js';
+import { spelled } from './cells.js';
 
 /**
  * A difference for people: what is shared first, then envelope by envelope what follows, what was written, what came out on
@@ -110,12 +104,8 @@ function writtenLines(rows: readonly WrittenRow[], { palette, width }: Page): re
 /** A column of words is never set narrower, however narrow the terminal. */
 const NARROWEST = 12;
 
-const change = ({ before, after }: WrittenRow): string => `${spelled(before)} → ${spelled(after)}`;
-
-const spelled = (value: Spelling | null): string =>
-  value === null
-    ? 'left out'
-    : `${visible(value.text)}${value.reading === null ? '' : ` (${visible(value.reading)})`}`;
+const change = ({ before, after }: WrittenRow): string =>
+  `${spelled(before, visible)} → ${spelled(after, visible)}`;
 
 /** Words, old and new readings and their difference in columns. */
 function figureLines(rows: readonly FigureRow[], { palette }: Page): readonly string[] {
