@@ -15,12 +15,13 @@ export interface View {
  * The machine as it is, but for its disk: on it is only the folder `top`, with these files in it. Links that lead out of it
  * are not followed, and nothing can be written.
  */
-export function view(host: Host, top: string, files: readonly Tracked[]): View {
+export function view(
+  host: Host,
+  top: string,
+  files: readonly Tracked[],
+  contents: Blobs = blobs(host, likelyRead(files)),
+): View {
   const kept = tree(top, files);
-  const contents = blobs(
-    host,
-    files.filter(isLikelyRead).map(({ id }) => id),
-  );
   const target = (id: string): string | null => wayOf(contents, id);
   const reached = (path: string): Reached => {
     const place = placeBelow(host, top, path);
@@ -60,9 +61,11 @@ export function view(host: Host, top: string, files: readonly Tracked[]): View {
   };
 }
 
-/** Recipes, and links, which say where they lead. */
-const isLikelyRead = ({ kind, path }: Tracked): boolean =>
-  kind === 'link' || (kind === 'file' && path.endsWith('.plica'));
+/** The contents of recipes, and of links, which say where they lead. */
+export const likelyRead = (files: readonly Tracked[]): readonly string[] =>
+  files
+    .filter(({ kind, path }) => kind === 'link' || (kind === 'file' && path.endsWith('.plica')))
+    .map(({ id }) => id);
 
 const isLink = ({ places }: Tree, path: string): boolean => places.get(path)?.kind === 'link';
 
