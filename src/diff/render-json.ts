@@ -31,7 +31,8 @@ export function renderJson(difference: Difference): string {
   return `${JSON.stringify(content, null, 2)}\n`;
 }
 
-const changeOf = (change: EnvelopeChange) =>
+/** What became of one envelope, as the schema's `change` has it. */
+export const changeOf = (change: EnvelopeChange) =>
   (CHANGES[change.kind] as (change: EnvelopeChange) => Readonly<Record<string, unknown>>)(change);
 
 /** Every change has the same fields; what does not apply is null, or an empty list. */

@@ -26,7 +26,7 @@ export function renderText(difference: Difference, palette: Palette = plain, wid
   return `${blocks.map((lines) => lines.join('\n')).join('\n\n')}\n`;
 }
 
-interface Page {
+export interface Page {
   readonly palette: Palette;
   readonly width: number;
 }
@@ -46,7 +46,8 @@ function sharedLines({ written, reaches }: SharedRow, page: Page): readonly stri
   ];
 }
 
-function chapterLines(chapter: Chapter, page: Page): readonly string[] {
+/** What became of one envelope, its name first. */
+export function chapterLines(chapter: Chapter, page: Page): readonly string[] {
   return [
     headLine(chapter, page.palette),
     ...(chapter.at ? [`${INDENT}${page.palette.faint(visible(atWords(chapter.at)))}`] : []),

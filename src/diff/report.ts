@@ -87,7 +87,7 @@ export const report = (difference: Difference): Report => ({
 
 const sharedRow = ({ change, reaches }: SharedEdit): SharedRow => ({ written: writtenRow(change), reaches });
 
-const chapter = (change: EnvelopeChange): Chapter =>
+export const chapter = (change: EnvelopeChange): Chapter =>
   (CHAPTERS[change.kind] as (change: EnvelopeChange) => Chapter)(change);
 
 const CHAPTERS: {
