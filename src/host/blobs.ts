@@ -28,7 +28,7 @@ export function blobs(host: Host, likely: readonly string[]): Blobs {
   };
 }
 
-const MISSING: Read = { kind: 'unreadable', reason: 'this clone does not hold its content' };
+const MISSING: Read = { kind: 'unreadable', reason: 'its content is missing here, or damaged' };
 
 const unknownOf = (known: ReadonlyMap<string, unknown>, ids: readonly string[]): readonly string[] => [
   ...new Set(ids.filter((id) => !known.has(id))),
