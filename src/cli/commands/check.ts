@@ -3,8 +3,11 @@ import { renderJson } from '../../diagnostics/render-json.js';
 import { renderLine } from '../../diagnostics/render-line.js';
 import { type Palette, renderText } from '../../diagnostics/render-text.js';
 import { paletteFor } from '../palette.js';
+import type { Host, Trouble } from '../../host/host.js';
+import type { Arguments } from '../arguments.js';
 import { type Command, complain, worst } from '../command.js';
-import { codeOf, type Compiled, compileInputs, STRICT } from '../compile-inputs.js';
+import { codeOf, type Compiled, compileRead, STRICT } from '../compile-inputs.js';
+import { readGiven, STAGED } from '../staged.js';
 import { counted } from '../words.js';
 
 export const check: Command = {
@@ -17,7 +20,10 @@ that they state. Ends with 0 when nothing is wrong, 1 when an error is found, 2 
 a file cannot be read.
 
 With --fix, what surely mends a finding is written into the files given, and each is
-named on standard error; what remains is then shown as ever. Comments stay.`,
+named on standard error; what remains is then shown as ever. Comments stay.
+
+With --staged, the files are read as the next commit would have them, and so is what
+they use: for a hook before a commit.`,
   example: 'plica check specs --strict',
   options: [
     {
@@ -27,21 +33,35 @@ named on standard error; what remains is then shown as ever. Comments stay.`,
       meaning: 'for people, a line for each finding, or for programs (sarif: SARIF 2.1.0)',
     },
     STRICT,
+    STAGED,
     { name: 'fix', value: null, meaning: 'mend in the files what can surely be mended' },
   ],
   run: async (given, host) => {
-    if (given.has('fix') && given.operands.includes('-')) {
-      complain(host, '`check --fix` writes into files, and standard input is none; give it the file');
+    const compiled = await (given.has('fix') ? fixed(given, host) : compileGiven(given, host));
+    if ('reason' in compiled) {
+      complain(host, compiled.reason);
       return 2;
     }
-    const compiled = await (given.has('fix')
-      ? (await import('../fix-inputs.js')).fixInputs(given, host)
-      : compileInputs(given, host));
     const render = RENDERERS[given.value('format') ?? 'text'] as Renderer;
     host.out.write(await render(compiled, (await paletteFor(host.out, host, given)) ?? undefined));
     return worst(compiled.code, codeOf(compiled.diagnostics, given));
   },
 };
+
+async function fixed(given: Arguments, host: Host): Promise<Compiled | Trouble> {
+  if (given.operands.includes('-'))
+    return refused('`check --fix` writes into files, and standard input is none; give it the file');
+  if (given.has(STAGED.name))
+    return refused('`check --fix` writes into files, and what is staged is none; leave `--staged` out');
+  return (await import('../fix-inputs.js')).fixInputs(given, host);
+}
+
+async function compileGiven(given: Arguments, host: Host): Promise<Compiled | Trouble> {
+  const reading = await readGiven(given, host);
+  return reading.kind === 'trouble' ? reading : compileRead(reading.inputs, reading.host);
+}
+
+const refused = (reason: string): Trouble => ({ kind: 'trouble', reason });
 
 type Renderer = (compiled: Compiled, palette: Palette | undefined) => string | Promise<string>;
 

@@ -1,11 +1,12 @@
 import { parse } from '../../../grammar/parser.js';
 import type { Diagnostic } from '../../diagnostics/diagnostic.js';
-import type { Host } from '../../host/host.js';
+import type { Host, Trouble } from '../../host/host.js';
 import { rewriteText } from '../../host/read-text.js';
 import { visible } from '../../text/visible.js';
 import { type Command, complain, worst } from '../command.js';
-import { type GivenFile, INPUT_PLACE, readInputs } from '../inputs.js';
+import { type GivenFile, INPUT_PLACE } from '../inputs.js';
 import { sayFindings } from '../say-findings.js';
+import { readGiven, type Reading, STAGED } from '../staged.js';
 import { counted } from '../words.js';
 
 export const format: Command = {
@@ -23,9 +24,16 @@ as they are. A file that cannot be read as a recipe is left alone, and its slips
       value: null,
       meaning: 'write nothing; list the files that would change, and end with 1 if there are any',
     },
+    STAGED,
   ],
   run: async (given, host) => {
-    const { files, limits, troubles } = await readInputs(host, given.operands);
+    const reading: Reading | Trouble =
+      given.has(STAGED.name) && !given.has('check') ? NOT_WRITTEN : await readGiven(given, host);
+    if (reading.kind === 'trouble') {
+      complain(host, reading.reason);
+      return 2;
+    }
+    const { files, limits, troubles } = reading.inputs;
     for (const trouble of troubles) complain(host, trouble);
     const laidOut = await layOut(files);
     await sayFindings([...limits, ...laidOut.flatMap(({ slips }) => slips)], given, host);
@@ -38,6 +46,11 @@ as they are. A file that cannot be read as a recipe is left alone, and its slips
       ...outcomes.map((outcome) => CODES[outcome]),
     );
   },
+};
+
+const NOT_WRITTEN: Trouble = {
+  kind: 'trouble',
+  reason: 'what is staged is only looked at, not written: `format --check --staged`',
 };
 
 /** A file, and its text in the layout; with slips that is its text as it was. */

@@ -1,0 +1,53 @@
+import { spawnSync } from 'node:child_process';
+import { symlinkSync } from 'node:fs';
+import { delimiter, join, resolve } from 'node:path';
+import { run } from '../../src/cli/run.js';
+import type { Outlet } from '../../src/host/host.js';
+import type { ScratchRepository } from './repository.js';
+import { scratch } from './scratch.js';
+
+/** What a run came to: its exit code, and what it said on each stream. */
+export interface Ran {
+  readonly code: number | null;
+  readonly out: string;
+  readonly err: string;
+}
+
+/** Runs plica in a folder of a repository. */
+export async function plicaIn(
+  repository: ScratchRepository,
+  args: readonly string[],
+  folder = '.',
+): Promise<Ran> {
+  const said = { out: '', err: '' };
+  const outlet = (stream: keyof typeof said): Outlet => ({
+    write: (text) => {
+      said[stream] += text;
+    },
+    isRead: () => true,
+    isTerminal: () => false,
+    columns: () => null,
+  });
+  const host = { ...repository.host(folder), out: outlet('out'), err: outlet('err') };
+  return { code: await run(args, host), ...said };
+}
+
+/** Runs git in a folder of a repository, where it finds the built program on the PATH, as `plica`. */
+export function gitWithPlica(
+  { top, host }: ScratchRepository,
+  args: readonly string[],
+  {
+    folder = '.',
+    env = {},
+  }: { readonly folder?: string; readonly env?: Readonly<Record<string, string>> } = {},
+): Ran {
+  const programs = scratch();
+  symlinkSync(resolve('dist/plica.cjs'), join(programs, 'plica'));
+  const known = host().env;
+  const { status, stdout, stderr } = spawnSync('git', [...args], {
+    cwd: join(top, folder),
+    env: { ...known, PATH: `${programs}${delimiter}${known['PATH']}`, ...env },
+    encoding: 'utf8',
+  });
+  return { code: status, out: stdout, err: stderr };
+}
