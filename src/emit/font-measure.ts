@@ -5,7 +5,7 @@ import { openDocument } from './pdf/document.js';
 const known = new WeakMap<EmitOptions['fonts'], Promise<TextMeasure>>();
 
 /** Widths of text in the fonts that a build was handed, for drawings that are not PDF; each pair of fonts is read once. */
-export function fontMeasure(options: EmitOptions): Promise<TextMeasure> {
+export function fontMeasure(options: Pick<EmitOptions, 'date' | 'fonts'>): Promise<TextMeasure> {
   const measure =
     known.get(options.fonts) ?? openDocument(options, { title: '' }).then((document) => document.measure);
   known.set(options.fonts, measure);

@@ -2,6 +2,7 @@ import type { Command } from '../command.js';
 import { build } from './build.js';
 import { check } from './check.js';
 import { completion } from './completion.js';
+import { diff } from './diff.js';
 import { explain } from './explain.js';
 import { format } from './format.js';
 import { newCommand } from './new.js';
@@ -15,6 +16,7 @@ export const COMMANDS: readonly Command[] = [
   format,
   show,
   build,
+  diff,
   explain,
   newCommand,
   completion,

@@ -37,7 +37,10 @@ export interface About {
 }
 
 /** Opens a document whose fonts are embedded, whose dates are fixed, and which asks viewers to print at true size. */
-export async function openDocument(options: EmitOptions, about: About): Promise<PdfDocument> {
+export async function openDocument(
+  options: Pick<EmitOptions, 'date' | 'fonts'>,
+  about: About,
+): Promise<PdfDocument> {
   const { default: Document } = await import('pdfkit');
   const pdf = new Document({
     pdfVersion: '1.7',

@@ -1,0 +1,145 @@
+import { basename, dirname } from 'node:path';
+import { diff as differenceOf } from '../../diff/diff.js';
+import { CONSEQUENCES, type Difference, type EnvelopeChange } from '../../diff/difference.js';
+import type { Host } from '../../host/host.js';
+import { shown } from '../../host/reader.js';
+import { nearest } from '../../text/nearest.js';
+import { visible } from '../../text/visible.js';
+import type { Arguments } from '../arguments.js';
+import { type Command, complain, type ExitCode, worst } from '../command.js';
+import { ONLY } from '../compile-inputs.js';
+import { type CompiledSides, compileSides } from '../compile-sides.js';
+import { paletteFor } from '../palette.js';
+import { sidesOf } from '../sides.js';
+import { textWidth } from '../text-width.js';
+import { didYouMean } from '../words.js';
+
+export const diff: Command = {
+  name: 'diff',
+  operands: '[OLD [NEW]]',
+  takes: [0, 2],
+  summary: 'tell what changed in recipes, and what follows from it on paper',
+  details: `Tells of each envelope that changed what was written, what came of it on paper, and
+whether it has to be cut, scored, trimmed or glued anew. Layout, order and comments are
+no change. OLD and NEW are files, folders, or what git keeps: REVISION:PATH, or REVISION
+for all its recipes, each with the files that it used then. Without NEW, OLD is compared
+with the work tree (a file or folder as it was at HEAD); without both, all recipes are.
+
+Ends with 0 where nothing differs, with 1 where something does (with --fail-on: where one
+of those does), and with 2 where not all of both sides can be read.`,
+  example: 'plica diff HEAD~1 --fail-on recut,restock',
+  options: [
+    {
+      name: 'format',
+      value: 'FORMAT',
+      choices: ['text', 'markdown', 'json', 'html'],
+      meaning: 'for people, to paste into a review, for programs, or a page with pictures',
+    },
+    {
+      name: 'svg',
+      value: 'FILE',
+      meaning: 'draw what is cut or scored otherwise, before and after, into FILE',
+    },
+    {
+      name: 'fail-on',
+      value: 'LIST',
+      choices: [...CONSEQUENCES, 'added', 'removed'],
+      many: true,
+      meaning: 'end with 1 only where one of these differs, with commas between',
+    },
+    ONLY,
+  ],
+  run: async (given, host) => {
+    const picture = given.value('svg');
+    if (picture !== null && !picture.endsWith('.svg'))
+      return refuse(host, `\`--svg ${visible(picture)}\` is to be a drawing; its name ends in \`.svg\``);
+    const sides = sidesOf(given.operands, host);
+    if ('kind' in sides) return refuse(host, sides.reason);
+    const compiled = await compileSides(sides, given, host);
+    if (compiled === null) return 2;
+    const whole = differenceOf(compiled.before, compiled.after);
+    const only = given.value('only');
+    if (only !== null && !isKnown(only, compiled)) return refuse(host, noSuch(only, compiled));
+    const difference = only === null ? whole : about(only, whole);
+    host.out.write(await (RENDERERS[given.value('format') ?? 'text'] as Renderer)(difference, given, host));
+    return worst(
+      picture === null ? 0 : await draw(difference, picture, host),
+      codeOf(difference, given.value('fail-on')?.split(',') ?? null),
+      only === null && !compiled.whole ? 2 : 0,
+    );
+  },
+};
+
+function refuse(host: Host, reason: string): ExitCode {
+  complain(host, reason);
+  return 2;
+}
+
+type Renderer = (difference: Difference, given: Arguments, host: Host) => Promise<string>;
+
+const RENDERERS: Readonly<Record<string, Renderer>> = {
+  text: async (difference, given, host) => {
+    const { renderText } = await import('../../diff/render-text.js');
+    return renderText(
+      difference,
+      (await paletteFor(host.out, host, given)) ?? undefined,
+      textWidth(host.out),
+    );
+  },
+  markdown: async (difference) => (await import('../../diff/render-markdown.js')).renderMarkdown(difference),
+  json: async (difference) => (await import('../../diff/render-json.js')).renderJson(difference),
+  html: async (difference, _, host) => {
+    const { renderHtml } = await import('../../diff/render-html.js');
+    return renderHtml(difference, (await pictures(difference, host)).each);
+  },
+};
+
+const pictures = async (difference: Difference, host: Host) =>
+  (await import('../change-pictures.js')).changePictures(difference, host);
+
+/** Writes the picture of all that is cut or scored otherwise. A file is left as it is where there is nothing to draw. */
+async function draw(difference: Difference, path: string, host: Host): Promise<ExitCode> {
+  const { all } = await pictures(difference, host);
+  const name = visible(shown(path));
+  if (all === null) {
+    host.err.write(`nothing is cut or scored otherwise; ${name} is not written\n`);
+    return 0;
+  }
+  const file = { name: basename(path), bytes: new TextEncoder().encode(all) };
+  const written = host.write(dirname(path), [file]);
+  if (written.kind === 'unwritable') return refuse(host, `${name} cannot be written: ${written.reason}`);
+  host.err.write(`wrote ${name}\n`);
+  return 0;
+}
+
+/** The part of a difference that is about one envelope, by either name. */
+function about(name: string, { changes, shared }: Difference): Difference {
+  const its = changes.filter((change) => namesOf(change).includes(name));
+  const reached = its.map((change) => change.name);
+  return {
+    changes: its,
+    shared: shared.filter(({ reaches }) => reaches.some((each) => reached.includes(each))),
+  };
+}
+
+const namesOf = (change: EnvelopeChange): readonly string[] =>
+  change.kind === 'renamed' ? [change.name, change.before.envelope.name] : [change.name];
+
+const isKnown = (name: string, sides: CompiledSides): boolean => envelopesOf(sides).includes(name);
+
+const envelopesOf = ({ before, after }: CompiledSides): readonly string[] =>
+  [before, after].flatMap(({ recipes }) => recipes.map(({ envelope }) => envelope.name));
+
+const noSuch = (name: string, sides: CompiledSides): string =>
+  `no envelope \`${visible(name)}\` could be read on either side${didYouMean(nearest(name, envelopesOf(sides)))}`;
+
+/** What became of an envelope that cannot be read, nobody knows; else it counts where it is one of `failing` (null: all are). */
+function codeOf({ changes }: Difference, failing: readonly string[] | null): ExitCode {
+  if (changes.some(({ kind }) => kind === 'unreadable')) return 2;
+  const counts = (change: EnvelopeChange): boolean =>
+    failing === null || kindsOf(change).some((kind) => failing.includes(kind));
+  return changes.some(counts) ? 1 : 0;
+}
+
+const kindsOf = (change: EnvelopeChange): readonly string[] =>
+  'consequences' in change ? change.consequences : [change.kind];
