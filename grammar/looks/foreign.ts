@@ -1,5 +1,5 @@
 import type { Diagnostic } from '../../src/diagnostics/diagnostic.js';
-import type { Edit } from '../../src/text/edit.js';
+import type { Report } from '../../src/diagnostics/problem.js';
 import type { Source } from '../../src/text/source.js';
 import { slip } from '../slip.js';
 import { endOf, readAs, spanOf, type Token } from '../token.js';
@@ -14,31 +14,32 @@ const ends: ReadonlyMap<string, string> = new Map([
 
 /** `// …`, `-- …`, a comment between slashes and stars, and a web page's: read as the comment it is meant to be. */
 export function lookAtOddComment(token: Token, source: Source): Seen {
-  const mark = [...ends.keys()].find((begin) => token.image.startsWith(begin)) ?? token.image.slice(0, 2);
-  const at = { source, start: token.startOffset, end: token.startOffset + mark.length };
-  const end = ends.get(mark);
-  const fix = end === undefined ? [{ span: at, text: '#' }] : fixFor(token, source, mark, end);
-  const finding = slip({
-    message: 'a comment begins with `#`, and ends with its line',
-    at,
-    help:
-      end === undefined
-        ? cropToLine(`write \`#${token.image.slice(mark.length)}\``)
-        : 'write `#` before each line of it',
-    ...(fix === null ? {} : { fix }),
-  });
-  return { reading: null, finding };
+  const { image, startOffset: start } = token;
+  const begin = [...ends.keys()].find((mark) => image.startsWith(mark)) ?? image.slice(0, 2);
+  const end = ends.get(begin);
+  const at = { source, start, end: start + begin.length };
+  const meant =
+    end === undefined
+      ? {
+          help: `write \`#${image.slice(begin.length).replace(/\s+/g, ' ')}\``,
+          fix: [{ span: at, text: '#' }],
+        }
+      : lineByLine(token, source, begin, end);
+  const message = 'a comment begins with `#`, and ends with its line';
+  return { reading: null, finding: slip({ message, at, ...meant }) };
 }
 
-const cropToLine = (text: string): string => text.replace(/\s+/g, ' ');
-
-/** A `#` for each line; none where the recipe goes on behind the comment, or its end is missing. */
-function fixFor(token: Token, source: Source, begin: string, end: string): readonly Edit[] | null {
+/** A `#` for each line; no edit where the recipe goes on behind the comment, or its end is missing. */
+function lineByLine(token: Token, source: Source, begin: string, end: string): Pick<Report, 'help' | 'fix'> {
   const { image } = token;
-  const alone = /^[ \t]*(?:[\r\n]|$)/.test(source.text.slice(endOf(token), endOf(token) + 100));
-  const inner = image.slice(begin.length, -end.length);
-  if (!alone || image !== begin + inner + end || image.length > 2000) return null;
-  return [{ span: spanOf(source, token), text: `#${inner.trimEnd().replace(/\r\n|\r|\n/g, '$&# ')}` }];
+  const inner = image.slice(begin.length, -end.length).trimEnd();
+  const closed = image.endsWith(end) && image.length >= begin.length + end.length;
+  const last = /^[ \t]*(?:[\r\n]|$)/.test(source.text.slice(endOf(token), endOf(token) + 100));
+  const text = `#${inner.replace(/\r\n|\r|\n/g, '$&# ')}`;
+  return {
+    help: closed && !/[\r\n]/.test(inner) ? `write \`${text}\`` : 'write `#` before each line of it',
+    ...(closed && last && image.length <= 2000 ? { fix: [{ span: spanOf(source, token), text }] } : {}),
+  };
 }
 
 /** What a web page writes for a character that it cannot show as it is. */

@@ -13,6 +13,7 @@ import type {
   WordNode,
 } from '../syntax/ast.js';
 import { type Span, spanText } from '../text/span.js';
+import { isSize } from './is-size.js';
 import { letLabel } from './let-label.js';
 import type { Place } from './place.js';
 import { range, wrongKind } from './problems.js';
@@ -165,16 +166,13 @@ function noteBare(value: Value, place: Place): void {
   if (value.bare && value.quantity.value !== 0) place.bare.push(value.bare);
 }
 
-/** Reports `letter / 2`, which is a folded sheet, and no sum. */
-function dividesSheet({ left, span }: BinaryNode, { context: { names, lets, tell }, file }: Place): boolean {
-  if (left.kind !== 'word') return false;
-  const declaration = names.find(left.text, file);
-  const isSize =
-    declaration?.kind === 'let'
-      ? lets.get(declaration.node)?.kind === 'size'
-      : sizeNamed(left.text) !== undefined;
-  const meant = isSize ? foldMeant(quote(span).slice(1, -1)) : null;
-  if (meant) tell(otherSize(span, meant));
+/** Reports `letter / 2` and `1/2 * letter`, which are a folded sheet, and no sums. */
+function dividesSheet({ left, operator, right, span }: BinaryNode, place: Place): boolean {
+  const [sheet, number] = left.kind === 'word' ? [left, right] : [right, left];
+  if (sheet.kind !== 'word' || number.kind !== 'number' || number.unit !== null) return false;
+  const parts = operator === '*' ? 1 / number.value : operator === '/' && sheet === left ? number.value : 1;
+  const meant = isSize(sheet.text, place) ? foldMeant(sheet.text, parts) : null;
+  if (meant !== null) place.context.tell(otherSize(span, meant));
   return meant !== null;
 }
 

@@ -18,11 +18,8 @@ export function sizeMeant(written: string, isLet: (word: string) => boolean): st
 const FOLDED_BEFORE = /^(half|third|quarter)[- ]?(.+)$/i;
 const FOLDED_AFTER = /^(.+)[- ](half|third|quarter)$/i;
 
-/** `half letter` for `letter / 2`, where the sheet is known to be one; null of any other sum. */
-export function foldMeant(written: string): string | null {
-  const [, sheet, parts = ''] = DIVIDED.exec(written) ?? [];
-  const fold = foldingWords.get(parts);
-  return sheet && fold ? `${fold} ${sheet}` : null;
+/** `half letter` for one of two parts of a sheet; null where no word folds into so many. */
+export function foldMeant(sheet: string, parts: number): string | null {
+  const fold = foldingWords.get(String(parts));
+  return fold === undefined ? null : `${fold} ${sheet}`;
 }
-
-const DIVIDED = /^([a-z][a-z\d-]*) \/ (\d)$/i;

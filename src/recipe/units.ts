@@ -5,10 +5,13 @@ import { gsmPerPound } from '../stock/paper-grades.js';
 import type { NumberNode, UnitNode } from '../syntax/ast.js';
 import { nearest } from '../text/nearest.js';
 import { spanText } from '../text/span.js';
+import { isSize } from './is-size.js';
 import { GRADES, gradeNamed, readingsOf } from './paper-weights.js';
 import type { Place } from './place.js';
 import { missing, unknownName } from './problems.js';
+import { foldMeant } from './size-slips.js';
 import { inKnownUnit, isIdle, unitMeant } from './unit-slips.js';
+import { otherSize } from './unknown-word.js';
 
 /** The unit of a number; null if there is no such unit, which is reported once. */
 export function unitOf(node: UnitNode, number: NumberNode, place: Place): Unit | null {
@@ -33,6 +36,8 @@ function unknownUnit(unit: UnitNode, number: NumberNode, place: Place): Diagnost
   const [, pound, grade] = SAID_IN_POUNDS.exec(text.toLowerCase()) ?? [];
   if (pound && gradeNamed(grade)) return otherUnit(unit, text, count, `lb ${grade}`);
   if (pound) return gradeMissing(unit, grade, count);
+  const folded = isSize(text, place) ? foldMeant(text, 1 / number.value) : null;
+  if (folded !== null) return otherSize({ ...span, start: number.span.start }, folded);
   if (place.context.names.find(text, place.file)) {
     return report(unknownName, {
       message: `\`${text}\` is no unit but a name, and a product is written with \`*\``,
