@@ -27,7 +27,7 @@ test('the layouts made up for these laws are good recipes, and odd in every way'
       seen.push(text);
       expect(parse(source('recipe.plica', text)).diagnostics).toEqual([]);
     }),
-    seed,
+    { ...seed, numRuns: 1500 },
   );
   const oddities = [
     /like[ \t]+house[ \t]*\n[ \t]*\{/, // a brace on the next line
