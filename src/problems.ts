@@ -1,4 +1,5 @@
 import type { Problem } from './diagnostics/problem.js';
+import { problem as figuresChanged } from './diff/figures-changed.js';
 import { RECIPE_PROBLEMS } from './recipe/problems.js';
 import { RULES } from './rules/index.js';
 import { SYNTAX_PROBLEMS } from './syntax/problems.js';
@@ -9,5 +10,8 @@ export const LANGUAGE_PROBLEMS: readonly Problem[] = [...SYNTAX_PROBLEMS, ...REC
 /** Problems of the folded envelope, in the order of the rules. */
 export const FOLDING_PROBLEMS: readonly Problem[] = RULES.map(({ problem }) => problem);
 
+/** Problems of what changed since an earlier state. */
+export const CHANGE_PROBLEMS: readonly Problem[] = [figuresChanged];
+
 /** Every problem that Plica can report. */
-export const PROBLEMS: readonly Problem[] = [...LANGUAGE_PROBLEMS, ...FOLDING_PROBLEMS];
+export const PROBLEMS: readonly Problem[] = [...LANGUAGE_PROBLEMS, ...FOLDING_PROBLEMS, ...CHANGE_PROBLEMS];

@@ -3,7 +3,8 @@ import type { Host } from '../host/host.js';
 import type { Arguments } from './arguments.js';
 import { complain } from './command.js';
 import { sayFindings } from './say-findings.js';
-import type { SideFiles, Sides } from './sides.js';
+import type { Side } from './side.js';
+import type { Sides } from './sides.js';
 import { lookAgain, type Watched } from './watched.js';
 
 /** Two sides as they compiled. */
@@ -36,14 +37,14 @@ export async function compileSides(
  * is not, is that side's: the same object.
  */
 export const compileSide = (
-  { host, paths }: SideFiles,
+  { host, paths }: Side,
   other: Watched | null = null,
 ): Promise<Watched> | Watched => (paths.length === 0 ? NOTHING : lookAgain(host, paths, () => false, other));
 
 const NOTHING: Watched = { recipes: [], diagnostics: [], files: new Map(), again: new Set(), troubles: [] };
 
 /** Says what keeps envelopes of a side from being known. */
-async function sayHidden({ label }: SideFiles, side: Watched, given: Arguments, host: Host): Promise<void> {
+export async function sayHidden({ label }: Side, side: Watched, given: Arguments, host: Host): Promise<void> {
   const where = label === null ? '' : `${label}: `;
   for (const trouble of side.troubles) complain(host, where + trouble);
   const mistakes = mistakesIn(side);

@@ -1,9 +1,8 @@
-import { compile } from '../compile.js';
 import type { Problem } from '../diagnostics/problem.js';
 import { type Palette, plain, renderText } from '../diagnostics/render-text.js';
 import { wrap } from '../text/wrap.js';
-import { FOLDING_PROBLEMS, LANGUAGE_PROBLEMS } from '../problems.js';
-import { source } from '../text/source.js';
+import { CHANGE_PROBLEMS, FOLDING_PROBLEMS, LANGUAGE_PROBLEMS, PROBLEMS } from '../problems.js';
+import { exampleFindings } from './example-findings.js';
 
 /** How a text for people is set. */
 export interface Page {
@@ -19,17 +18,18 @@ export function explanation(problem: Problem, { width, palette = plain }: Page):
   return [
     part(`${palette[severity](`${severity}[${name}]`)}`, prose(meaning)),
     part('Why it matters', prose(matters)),
+    ...(example.before === undefined ? [] : [part('A recipe before', indented(example.before))]),
     part('A recipe with it', indented(example.wrong)),
-    part('What Plica says', indented(renderText(findingsOf(example.wrong), palette))),
+    part('What Plica says', indented(renderText(exampleFindings(example, example.wrong), palette))),
     part('What mends it', prose(remedy)),
     part('The recipe mended', indented(example.mended)),
     ...(problem.source === undefined ? [] : [part('Where this comes from', prose(problem.source))]),
   ].join('\n');
 }
 
-/** Every rule with its severity and its meaning: those of the language, then those of the folded envelope. */
+/** Every rule with its severity and its meaning: of the language, of the folded envelope, and of what changed. */
 export function listOfRules({ width, palette = plain }: Page): string {
-  const columns = Math.max(...[...LANGUAGE_PROBLEMS, ...FOLDING_PROBLEMS].map(({ name }) => name.length));
+  const columns = Math.max(...PROBLEMS.map(({ name }) => name.length));
   const row = ({ name, severity, meaning }: Problem): string => {
     const margin = INDENT.length + columns + GRADE + 2;
     const [first, ...others] = lines(meaning, Math.max(NARROWEST, width - margin));
@@ -44,6 +44,7 @@ export function listOfRules({ width, palette = plain }: Page): string {
   return [
     group('Of the language', LANGUAGE_PROBLEMS),
     group('Of the envelope as folded', FOLDING_PROBLEMS),
+    group('Of what changed', CHANGE_PROBLEMS),
     '`plica explain RULE` tells more of one.\n',
   ].join('\n');
 }
@@ -53,10 +54,6 @@ const INDENT = '  ';
 const GRADE = 'warning  '.length;
 /** A column of prose narrower than this is no easier to read than lines that the terminal breaks. */
 const NARROWEST = 24;
-
-/** An example stands by itself: any other file lies outside of it. */
-const findingsOf = (text: string) =>
-  compile([{ id: '', source: source('example.plica', text) }], () => ({ kind: 'outside-root' })).diagnostics;
 
 const lines = (text: string, width: number): readonly string[] => wrap(text, width, ({ length }) => length);
 

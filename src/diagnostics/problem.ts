@@ -20,6 +20,8 @@ export interface Problem {
 
 /** A short recipe with this problem and no other, and the same recipe mended. */
 export interface Example {
+  /** For a problem that only a comparison shows: the recipe as it was. */
+  readonly before?: string;
   readonly wrong: string;
   readonly mended: string;
 }

@@ -142,7 +142,10 @@ function changedChapter(change: Changed): Chapter {
   };
 }
 
-const rulerOf = ({ envelope }: Recipe): Ruler => ({ units: envelope.units, step: envelope.step.value });
+export const rulerOf = ({ envelope }: Recipe): Ruler => ({
+  units: envelope.units,
+  step: envelope.step.value,
+});
 
 const blank = (recipe: Recipe): string => `${blankWords(recipe.folding, rulerOf(recipe))}.`;
 

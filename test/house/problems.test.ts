@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { exampleFindings } from '../../src/cli/example-findings.js';
 import { PROBLEMS } from '../../src/problems.js';
 import { compileText } from '../support/compile-text.js';
 import { programFiles } from './rooms.js';
@@ -40,7 +41,7 @@ test('a rule’s file is named after its problem', () => {
 
 describe.each(PROBLEMS)('$name', ({ name, severity, meaning, matters, remedy, example }) => {
   const found = (text: string): string[] =>
-    compileText(text).diagnostics.map(({ problem, severity: graded }) => `${graded} ${problem.name}`);
+    exampleFindings(example, text).map(({ problem, severity: graded }) => `${graded} ${problem.name}`);
 
   test('is shown by a refused recipe', () => {
     expect([...shown]).toContain(name);

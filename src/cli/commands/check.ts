@@ -23,7 +23,8 @@ With --fix, what surely mends a finding is written into the files given, and eac
 named on standard error; what remains is then shown as ever. Comments stay.
 
 With --staged, the files are read as the next commit would have them, and so is what
-they use: for a hook before a commit.`,
+they use: for a hook before a commit. With --since, a recipe that does not come out as
+it did at a revision is found too, unless an expect of it was added, changed or removed.`,
   example: 'plica check specs --strict',
   options: [
     {
@@ -34,10 +35,15 @@ they use: for a hook before a commit.`,
     },
     STRICT,
     STAGED,
+    {
+      name: 'since',
+      value: 'REVISION',
+      meaning: 'find also what comes out otherwise than then, though no `expect` of it was touched',
+    },
     { name: 'fix', value: null, meaning: 'mend in the files what can surely be mended' },
   ],
   run: async (given, host) => {
-    const compiled = await (given.has('fix') ? fixed(given, host) : compileGiven(given, host));
+    const compiled = await compileAll(given, host);
     if ('reason' in compiled) {
       complain(host, compiled.reason);
       return 2;
@@ -47,6 +53,13 @@ they use: for a hook before a commit.`,
     return worst(compiled.code, codeOf(compiled.diagnostics, given));
   },
 };
+
+async function compileAll(given: Arguments, host: Host): Promise<Compiled | Trouble> {
+  const compiled = await (given.has('fix') ? fixed(given, host) : compileGiven(given, host));
+  const since = given.value('since');
+  if (since === null || 'reason' in compiled) return compiled;
+  return (await import('../since.js')).withFindingsSince(since, compiled, given, host);
+}
 
 async function fixed(given: Arguments, host: Host): Promise<Compiled | Trouble> {
   if (given.operands.includes('-'))
