@@ -1,7 +1,7 @@
 import type { FlapName, FlapRecord, Folding } from '../folding/folding.js';
 import type { Point } from '../plane/point.js';
 import type { Mark } from './drawing.js';
-import { edgeDimensions, EXTENSION_GAP, LEVEL, type Measures } from './edge-dimensions.js';
+import { edgeDimensions, EXTENSION_GAP, inBothSystems, LEVEL, type Measures } from './edge-dimensions.js';
 
 /**
  * The dimensions about a blank whose corners are given, on the page: each flap's marks from its corner along the edge that
@@ -13,7 +13,12 @@ export const blankDimensions = (
   measures: Measures,
 ): readonly Mark[] =>
   AROUND.flatMap(({ flap, next }) =>
-    edgeDimensions(corners[flap], corners[next], lengths(folding, flap), measures),
+    edgeDimensions(
+      corners[flap],
+      corners[next],
+      inBothSystems(lengths(folding, flap), measures.ruler),
+      measures,
+    ),
   );
 
 /** How far these reach out from the blank's edges, in mm on the page. */
@@ -21,7 +26,7 @@ export const dimensionsReach = (folding: Folding): number =>
   Math.max(...AROUND.map(({ flap }) => lengths(folding, flap).length)) * LEVEL + EXTENSION_GAP;
 
 /** The corners in the order of the outline, each with the one after it, and the side of the blank between them. */
-const AROUND: readonly {
+export const AROUND: readonly {
   readonly flap: FlapName;
   readonly next: FlapName;
   readonly side: 'width' | 'height' | null;
@@ -32,14 +37,24 @@ const AROUND: readonly {
   { flap: 'left', next: 'bottom', side: 'height' },
 ];
 
-/** What is dimensioned along the edge after a corner, from that corner, shortest first, in mm of the blank. */
-function lengths({ made }: Folding, flap: FlapName): readonly number[] {
-  const side = AROUND.find((edge) => edge.flap === flap)?.side;
-  const all = [
-    made.tips[flap].cutMark,
-    made.second?.[flap].alongEdge ?? 0,
-    made.first[flap].alongEdge,
-    side ? made.blank[side] : 0,
-  ];
-  return all.filter((length) => length > 0);
+/** What may be dimensioned along the edge after a corner, from that corner, in mm of the blank; 0 where it has no such. */
+export interface EdgeLengths {
+  readonly cut: number;
+  readonly second: number;
+  readonly first: number;
+  readonly side: number;
 }
+
+/** In their order along the edge, the nearest to the corner first. */
+export const edgeLengths = ({ made }: Folding, flap: FlapName): EdgeLengths => {
+  const side = AROUND.find((edge) => edge.flap === flap)?.side;
+  return {
+    cut: made.tips[flap].cutMark,
+    second: made.second?.[flap].alongEdge ?? 0,
+    first: made.first[flap].alongEdge,
+    side: side ? made.blank[side] : 0,
+  };
+};
+
+const lengths = (folding: Folding, flap: FlapName): readonly number[] =>
+  Object.values(edgeLengths(folding, flap)).filter((length) => length > 0);

@@ -22,14 +22,26 @@ export interface Measures {
   readonly ruler: Ruler;
   readonly measure: TextMeasure;
   readonly scale: number;
+  /** How far off the edge something else is drawn that they keep clear of, in mm on the page. */
+  readonly lift?: number;
 }
+
+/** A length along an edge, in mm of the blank, and what stands beneath its reading. */
+export interface Length {
+  readonly length: number;
+  readonly beneath: string;
+}
+
+/** Lengths with the other system beneath. */
+export const inBothSystems = (lengths: readonly number[], ruler: Ruler): readonly Length[] =>
+  lengths.map((length) => ({ length, beneath: otherLength(length, ruler) }));
 
 /** Dimension lines one outside the other along the edge from `start` to `end`, both on the page, on its right-hand side. */
 export function edgeDimensions(
   start: Point,
   end: Point,
-  all: readonly number[],
-  { ruler, measure, scale }: Measures,
+  all: readonly Length[],
+  { ruler, measure, scale, lift = 0 }: Measures,
 ): readonly Mark[] {
   const edge = distance(start, end) || 1;
   const along = { x: (end.x - start.x) / edge, y: (end.y - start.y) / edge };
@@ -43,38 +55,40 @@ export function edgeDimensions(
   const forwards = Math.abs(along.x) < UPRIGHT ? along.y > 0 : along.x > 0;
   const angleDegrees = (Math.atan2(along.y, along.x) * 180) / Math.PI + (forwards ? 0 : 180);
   const upwards = forwards ? -1 : 1;
-  const outermost = all.length * LEVEL;
-  const dimensioned = all.map((length): Dimension => {
-    const [reading, other] = [readLength(length, ruler), otherLength(length, ruler)];
-    const wide = Math.max(measure(reading, FIGURE, 'regular'), measure(other, OTHER, 'regular'));
+  const outermost = lift + all.length * LEVEL;
+  const dimensioned = all.map(({ length, beneath }): Dimension => {
+    const reading = readLength(length, ruler);
+    const wide = Math.max(measure(reading, FIGURE, 'regular'), measure(beneath, OTHER, 'regular'));
     const to = length * scale;
-    return { to, reading, other, wide, inside: wide + 2 * CLEAR + 2 * STROKE <= to };
+    return { to, reading, beneath, wide, inside: wide + 2 * CLEAR + 2 * STROKE <= to };
   });
   return [
     line('dimension', at(0, EXTENSION_GAP), at(0, outermost + EXTENSION_GAP)),
-    ...inLevels(dimensioned, edge).flatMap(({ to, reading, other, wide, inside, middle, beyond }, level) => {
-      const off = (level + 1) * LEVEL;
-      const from = beyond + CLEAR + STROKE;
-      const text = (words: string, size: number, aside: number): Mark =>
-        lettering(
-          words,
-          at(inside ? middle : from, off + upwards * aside),
-          size,
-          {
-            anchor: inside ? 'middle' : forwards ? 'start' : 'end',
-            angleDegrees,
-          },
-          'dimension',
-        );
-      return [
-        line('dimension', at(to, EXTENSION_GAP), at(to, off + EXTENSION_GAP)),
-        line('dimension', at(0, off), at(inside ? to : from + wide, off)),
-        stroke(at, 0, off),
-        stroke(at, to, off),
-        text(reading, FIGURE, CLEAR),
-        text(other, OTHER, -CLEAR - OTHER * CAP_HEIGHT),
-      ];
-    }),
+    ...inLevels(dimensioned, edge).flatMap(
+      ({ to, reading, beneath, wide, inside, middle, beyond }, level) => {
+        const off = lift + (level + 1) * LEVEL;
+        const from = beyond + CLEAR + STROKE;
+        const text = (words: string, size: number, aside: number): Mark =>
+          lettering(
+            words,
+            at(inside ? middle : from, off + upwards * aside),
+            size,
+            {
+              anchor: inside ? 'middle' : forwards ? 'start' : 'end',
+              angleDegrees,
+            },
+            'dimension',
+          );
+        return [
+          line('dimension', at(to, EXTENSION_GAP), at(to, off + EXTENSION_GAP)),
+          line('dimension', at(0, off), at(inside ? to : from + wide, off)),
+          stroke(at, 0, off),
+          stroke(at, to, off),
+          text(reading, FIGURE, CLEAR),
+          text(beneath, OTHER, -CLEAR - OTHER * CAP_HEIGHT),
+        ];
+      },
+    ),
   ];
 }
 
@@ -82,7 +96,7 @@ interface Dimension {
   /** Where it ends along the edge, on the page. */
   readonly to: number;
   readonly reading: string;
-  readonly other: string;
+  readonly beneath: string;
   /** How wide its figures are. */
   readonly wide: number;
   /** Whether it is long enough to hold them. */

@@ -4,7 +4,7 @@ import { flatten } from '../plane/path.js';
 import { bounds } from '../plane/polygon.js';
 import type { Envelope } from '../recipe/recipe.js';
 import { type Drawing, line, path } from './drawing.js';
-import { edgeDimensions, EXTENSION_GAP, FIGURE, LEVEL } from './edge-dimensions.js';
+import { edgeDimensions, EXTENSION_GAP, FIGURE, inBothSystems, LEVEL } from './edge-dimensions.js';
 import { type Figure, overLegend } from './figure.js';
 import type { LegendWords } from './legend.js';
 import { place } from './place.js';
@@ -49,8 +49,8 @@ export function liningFigure(
   ];
   const drawing: Drawing = [
     ...place(lines, { x: -min.x, y: -min.y }),
-    ...edgeDimensions(left, right, [size.width], measures),
-    ...edgeDimensions(right, { x: size.width, y: size.height }, heights, measures),
+    ...edgeDimensions(left, right, inBothSystems([size.width], ruler), measures),
+    ...edgeDimensions(right, { x: size.width, y: size.height }, inBothSystems(heights, ruler), measures),
   ];
   return {
     drawing: place(drawing, { x: reach, y: reach }),
