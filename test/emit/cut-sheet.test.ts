@@ -82,6 +82,13 @@ test('the flap is closed as the recipe says', () => {
   expect(steps(halfLetter({}, { fasten: 'seal' }))).toContain('Close with a seal');
 });
 
+test('a tucked flap goes behind what it reaches', () => {
+  // Half-letter: 5 1/16 + 5 1/16 in of flap on a face 5 3/4 in high. Upright: 72 + 72 mm on 153.
+  expect(wordsOf(cutSheet(halfLetter({}, { fasten: 'tuck' })), 'steps')).toContain('behind the bottom flap.');
+  const upright = job({ face: { width: 110.5, height: 153 }, seam: 12, fasten: 'tuck' });
+  expect(wordsOf(cutSheet(upright), 'steps')).toContain('behind the side flaps.');
+});
+
 test('a flap that closes on joined side flaps has its centre seam glued before the lower ones', () => {
   // An upright face, opened at the end: the seal flap does not reach the bottom flap.
   const open = job({ face: { width: 110.5, height: 153 }, seam: 12 });

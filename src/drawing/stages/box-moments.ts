@@ -22,7 +22,7 @@ export function boxMoments(folding: Folding, envelope: Envelope): readonly Stage
       paperScene(folding, bottomUp, { glue: [...CENTRE_STRIP, ...LOWER_STRIPS] }),
     ),
     shown('Card in.', paperScene(folding, bottomUp, { glue: SEAL_STRIPS, within })),
-    shown(`${closing(envelope)}.`, closedScene(folding, envelope)),
+    shown(`${closing(folding, envelope)}.`, closedScene(folding, envelope)),
   ];
 }
 

@@ -42,5 +42,5 @@ function lining(folding: Folding): readonly Stage[] {
 }
 
 /** A box is closed in a picture of its own. */
-const backWords = ({ made }: Folding, envelope: Envelope): string =>
-  `${made.second ? 'The back' : `${closing(envelope)}: the back`}. Dashed: edges under paper.`;
+const backWords = (folding: Folding, envelope: Envelope): string =>
+  `${folding.made.second ? 'The back' : `${closing(folding, envelope)}: the back`}. Dashed: edges under paper.`;

@@ -60,6 +60,17 @@ test('a tucked flap is seen only where no bottom flap lies', () => {
   expect(crossings(drawing, ['hidden'], across)).toBeGreaterThan(0);
 });
 
+test('one that does not reach the bottom flap is not seen past the side flaps', () => {
+  const of = job({ face: { width: 110, height: 153 }, seam: 12, fasten: 'tuck' });
+  const drawing = back(of.folding, of.envelope, 'dashed');
+  const { made } = of.folding;
+  const tip = { x: made.faceCentre.x, y: made.faceCentre.y + made.face.height / 2 - made.heights.seal };
+  const across = { from: { ...tip, y: tip.y - 1 }, to: { ...tip, x: tip.x + 0.01, y: tip.y + 1 } };
+  expect(flapsAt(made, 0.15, onBlank(made, { ...tip, y: tip.y + 1 }))).toEqual(['left', 'right', 'seal']);
+  expect(crossings(drawing, ['edge'], across)).toBe(0);
+  expect(crossings(drawing, ['hidden'], across)).toBeGreaterThan(0);
+});
+
 /** Points beside and above each other all over the back, clear of its edges, where notches have round ends. */
 function neighbours({ folding: { made } }: Job): readonly (readonly [Point, Point])[] {
   const { face, faceCentre } = made;

@@ -35,6 +35,12 @@ test.each([
   expect(captions(job({ fasten, depth: 6, corners: notched }))).toContain(`${words}.`);
 });
 
+test('a flap that does not reach the bottom flap is tucked behind the side flaps', () => {
+  // Face 110 × 153 mm, seam 12: blank 263/√2 + 24 = 210, diagonal 297; both end flaps reach 72 mm, together less than 153.
+  const tall = job({ face: { width: 110, height: 153 }, seam: 12, fasten: 'tuck' });
+  expect(captions(tall).at(-2)).toContain('Flap tucked behind the side flaps: the back.');
+});
+
 test('a box stands before it is glued', () => {
   expect(captions(job({ depth: 6, corners: notched }))).toEqual([
     'Cut the blank, mark its edges.',

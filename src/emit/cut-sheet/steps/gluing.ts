@@ -1,3 +1,4 @@
+import { tucksBehind } from '../../../drawing/stages/tucks-behind.js';
 import { TAPE_CLEARANCE } from '../../../folding/closure.js';
 import type { GlueLine } from '../../../folding/folding.js';
 import type { Envelope } from '../../../recipe/recipe.js';
@@ -39,9 +40,9 @@ const CLOSINGS: Readonly<Record<Envelope['fasten']['value'], (bench: Bench) => S
     title: 'Lay the seal strip',
     text: sealStrip(bench),
   }),
-  tuck: () => ({
+  tuck: ({ folding }) => ({
     title: 'Tuck the flap',
-    text: 'Put no glue on the seal flap: once the card is in, tuck its tip behind the bottom flap.',
+    text: `Put no glue on the seal flap: once the card is in, tuck its tip behind the ${tucksBehind(folding)}.`,
   }),
   seal: () => ({
     title: 'Close with a seal',
