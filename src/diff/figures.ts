@@ -35,5 +35,5 @@ const same = (one: number | null, other: number | null, noise: number): boolean 
   one === null || other === null ? one === other : Math.abs(one - other) <= noise;
 
 /** Whether both sides of an envelope have one value. */
-const alike = ([one = null, other = one]: Values): boolean =>
+export const alike = ([one = null, other = one]: Values): boolean =>
   one === null || other === null ? one === other : sameLength(one, other);

@@ -1,0 +1,26 @@
+import type { FigureChange } from '../diff/difference.js';
+import { mainFigures } from '../diff/main-figures.js';
+import { changeOf } from '../diff/render-json.js';
+import type { Told } from './told.js';
+
+/** The history of an envelope for programs; log.schema.json says what it holds. The newest first. */
+export const logJson = (path: string, name: string, told: readonly Told[]): string =>
+  `${JSON.stringify({ format: 'plica-log', version: 1, file: path, name, changes: told.map(toldOf) }, null, 2)}\n`;
+
+/** A change as in a difference, with where it was made. */
+const toldOf = ({ point: { commit, path }, change, isFirst, isCutOff }: Told) => ({
+  commit: commit && {
+    hash: commit.hash,
+    parents: commit.parents,
+    date: commit.date,
+    subject: commit.subject,
+  },
+  file: path,
+  isFirst,
+  isCutOff,
+  reason: change.kind === 'hidden' ? change.reason : null,
+  ...changeOf(change.kind === 'hidden' ? { kind: 'unreadable', name: change.name, side: 'after' } : change),
+  ...(change.kind === 'added'
+    ? { figures: mainFigures(change.after) satisfies readonly FigureChange[] }
+    : {}),
+});
