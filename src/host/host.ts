@@ -25,6 +25,8 @@ export interface Host {
   readonly write: (folder: string, files: readonly NewFile[]) => Written;
   /** Writes a file that is not there yet; one that is, stays as it is. Its folder must be there. */
   readonly create: (path: string, bytes: Uint8Array) => Written;
+  /** Takes a file away. */
+  readonly remove: (path: string) => Written;
   /** Looks out for changes to recipes; what lies in the folder `passOver` is not looked at. */
   readonly watch: (passOver: string | null) => Watch;
   /** Runs git in the working folder with just these arguments; `input` is what it reads. */

@@ -77,6 +77,10 @@ export function memoryHost(memory: Memory = {}): MemoryHost {
       files.set(place(path), bytes);
       return { kind: 'written' };
     },
+    remove: (path) =>
+      files.delete(place(path))
+        ? { kind: 'written' }
+        : { kind: 'unwritable', path, reason: 'there is no such file or folder' },
     watch: () => watch(memory.changes ?? [], place, files),
     git: memory.git ?? (() => ({ kind: 'trouble', reason: 'git is not installed' })),
     fonts: () => memory.fonts ?? { regular: new Uint8Array(), bold: new Uint8Array() },

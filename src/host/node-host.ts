@@ -1,7 +1,7 @@
-import { readdirSync, readFileSync, realpathSync, type Stats, statSync } from 'node:fs';
+import { readdirSync, readFileSync, realpathSync, type Stats, statSync, unlinkSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { atMost } from './at-most.js';
-import type { Entry, Host, Listing, Read } from './host.js';
+import type { Entry, Host, Listing, Read, Written } from './host.js';
 import { createFile } from './create-file.js';
 import { fonts } from './fonts.js';
 import { git } from './git.js';
@@ -24,6 +24,7 @@ export function nodeHost(cwd: string = process.cwd(), env: Host['env'] = process
     list: (folder) => list(resolve(cwd, folder)),
     write: (folder, files) => writeTogether(resolve(cwd, folder), files),
     create: (path, bytes) => createFile(resolve(cwd, path), bytes),
+    remove: (path) => remove(resolve(cwd, path)),
     watch: (passOver) => watchDisk(cwd, passOver),
     git: (args, input) => git(cwd, env, args, input),
     fonts,
@@ -96,5 +97,14 @@ function list(folder: string): Listing {
     return { kind: 'entries', entries };
   } catch (error) {
     return { kind: 'unreadable', reason: whyNot(error) };
+  }
+}
+
+function remove(path: string): Written {
+  try {
+    unlinkSync(path);
+    return { kind: 'written' };
+  } catch (error) {
+    return { kind: 'unwritable', path, reason: whyNot(error) };
   }
 }

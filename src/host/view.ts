@@ -56,6 +56,7 @@ export function view(
       },
       write: refuse,
       create: refuse,
+      remove: refuse,
       watch: refuse,
     },
   };
