@@ -5,6 +5,10 @@ import { completion } from './completion.js';
 import { diff } from './diff.js';
 import { explain } from './explain.js';
 import { format } from './format.js';
+import { gitDiff } from './git-diff.js';
+import { gitSetup } from './git-setup.js';
+import { gitText } from './git-text.js';
+import { log } from './log.js';
 import { newCommand } from './new.js';
 import { show } from './show.js';
 import { watch } from './watch.js';
@@ -17,7 +21,11 @@ export const COMMANDS: readonly Command[] = [
   show,
   build,
   diff,
+  log,
   explain,
   newCommand,
+  gitSetup,
+  gitText,
+  gitDiff,
   completion,
 ];
