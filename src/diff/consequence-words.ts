@@ -4,7 +4,7 @@ import { CONSEQUENCES, type Consequence } from './difference.js';
 export const CONSEQUENCE_WORDS: Readonly<Record<Consequence, string>> = {
   recut: 'Cut anew: the blank, or the lining, is another one.',
   restock: 'Take other paper: the blank keeps its size.',
-  rescore: 'Score anew: the blank keeps its size, its marks move.',
+  rescore: 'Score anew: the blank keeps its size; marks or scores differ.',
   retrim: 'Trim anew: the marks stay, tips or notches are cut otherwise.',
   reglue: 'Glue anew: the paper is cut as before; seams, tape or fastening differ.',
   wording: 'Only words: what is made stays as it is.',

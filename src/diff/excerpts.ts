@@ -11,7 +11,7 @@ export function excerpts(before: string, after: string): readonly [before: strin
   const shorter = Math.min(one.length, other.length);
   const head = alike(shorter, (index) => one[index] === other[index]);
   const tail = alike(shorter - head, (index) => one.at(-1 - index) === other.at(-1 - index));
-  const from = head > CONTEXT ? head - CONTEXT : 0;
+  const from = head > CONTEXT ? wordFrom(one, head - CONTEXT, head) : 0;
   const left = tail > CONTEXT ? tail - CONTEXT : 0;
   return [stretch(one, from, one.length - left), stretch(other, from, other.length - left)];
 }
@@ -23,6 +23,12 @@ export const excerpt = (text: string): string => stretch([...text], 0, text.leng
 function stretch(text: readonly string[], from: number, to: number): string {
   const end = Math.min(to, from + LONGEST, text.length);
   return `${from > 0 ? '…' : ''}${text.slice(from, end).join('')}${end < text.length ? '…' : ''}`;
+}
+
+/** Where the first whole word between two places begins; the first place where none does. */
+function wordFrom(text: readonly string[], from: number, to: number): number {
+  const space = text.indexOf(' ', from);
+  return space < 0 || space >= to ? from : space + 1;
 }
 
 function alike(length: number, isAlike: (index: number) => boolean): number {

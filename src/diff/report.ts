@@ -50,7 +50,7 @@ export interface WrittenRow {
   readonly property: string;
   readonly before: Spelling | null;
   readonly after: Spelling | null;
-  /** Once where both sides have it in the same place, else for each side that has it. */
+  /** Where it is now, and where it was if that was elsewhere. */
   readonly where: readonly Where[];
 }
 
@@ -61,7 +61,7 @@ export interface Spelling {
 }
 
 export interface Where {
-  /** Null: on both. */
+  /** Null: now, and before as well if it was there before. */
   readonly side: 'before' | 'after' | null;
   readonly place: Place;
   readonly at: At;
@@ -165,9 +165,8 @@ function writtenRow({ property, before, after }: WrittenChange): WrittenRow {
 function whereOf({ before, after }: WrittenChange): readonly Where[] {
   const older = before && { side: 'before' as const, place: before.place, at: atOf(before.span) };
   const newer = after && { side: 'after' as const, place: after.place, at: atOf(after.span) };
-  if (older && newer)
-    return samePlace(older.place, newer.place) ? [{ ...newer, side: null }] : [older, newer];
-  return [older, newer].filter((where) => where !== null);
+  if (older && newer && !samePlace(older.place, newer.place)) return [older, newer];
+  return newer ? [{ ...newer, side: null }] : older ? [older] : [];
 }
 
 const samePlace = (one: Place, other: Place): boolean =>

@@ -23,13 +23,16 @@ export function tally({ changes }: Difference): Tally {
 /** `3 envelopes changed: 1 recut, 2 wording; 1 added`; `Nothing changed` where nothing did. */
 export function tallyWords(difference: Difference): string {
   const { kinds, consequences } = tally(difference);
-  if (difference.changes.length === 0 && difference.shared.length === 0) return 'Nothing changed';
-  const asked = CONSEQUENCES.filter((name) => consequences[name] > 0).map(
-    (name) => `${consequences[name]} ${name}`,
-  );
-  const others = (['renamed', 'added', 'removed', 'unreadable'] as const)
-    .filter((kind) => kinds[kind] > 0)
-    .map((kind) => `${kinds[kind]} ${KIND_WORDS[kind]}`);
-  const changed = `${kinds.changed === 0 ? 'no' : kinds.changed} envelope${kinds.changed === 1 ? '' : 's'} changed`;
-  return [asked.length > 0 ? `${changed}: ${asked.join(', ')}` : changed, ...others].join('; ');
+  const counted = KINDS.filter((kind) => kinds[kind] > 0).map((kind, index) => {
+    const noun = index > 0 ? '' : kinds[kind] === 1 ? ' envelope' : ' envelopes';
+    return `${kinds[kind]}${noun} ${kind === 'changed' ? `changed: ${asked(consequences)}` : KIND_WORDS[kind]}`;
+  });
+  return counted.length === 0 ? 'Nothing changed' : counted.join('; ');
 }
+
+const KINDS = ['changed', 'renamed', 'added', 'removed', 'unreadable'] as const;
+
+const asked = (counts: Tally['consequences']): string =>
+  CONSEQUENCES.filter((name) => counts[name] > 0)
+    .map((name) => `${counts[name]} ${name}`)
+    .join(', ');

@@ -1,7 +1,7 @@
 import type { Place } from './difference.js';
 import type { At, Where } from './report.js';
 
-/** `style house, specs/house.plica:12`, or on one side: `before: here, tides.plica:7`. Names are set as wanted. */
+/** `style house, specs/house.plica:12`, or where it was: `before: here, tides.plica:7`. Names are set as wanted. */
 export function whereWords({ side, place, at }: Where, set: (name: string) => string): string {
   const words = `${placeWords(place, set)}, ${set(atWords(at))}`;
   return side === null ? words : `${side}: ${words}`;
