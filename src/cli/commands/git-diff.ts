@@ -12,7 +12,7 @@ import { textWidth } from '../text-width.js';
 
 export const gitDiff: Command = {
   name: 'git-diff',
-  operands: 'PATH OLD-FILE OLD-HEX OLD-MODE NEW-FILE NEW-HEX NEW-MODE [NEW-PATH WORDS]',
+  operands: 'PATH OLD-FILE HEX MODE NEW-FILE HEX MODE [NEW-PATH WORDS]',
   takes: [1, 9],
   summary: 'for git: what changed in a recipe, in the place of its lines',
   details: `Tells what \`plica diff\` would of one file. It takes what git hands to a program that
