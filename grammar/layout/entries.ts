@@ -159,7 +159,7 @@ function sayNotAnEntry(work: Work, first: Token): void {
 function readEntryMark(work: Work, first: Token): void {
   const { tokens } = work;
   if (readExpectMark(work, first)) return;
-  const name = joinedName(work, first, 2, [Colon, Equals]) ?? first;
+  const name = joinedName(work, first, 2, (ahead) => is(peek(work, ahead), Colon, Equals)) ?? first;
   const after = peek(work);
   if (is(after, Compare) || (is(after, Equals) && askedOnly.has(name.image))) {
     sayExpect(work, name, after as Token);

@@ -45,34 +45,52 @@ function mendComparison(work: Work): void {
   const first = peek(work);
   if (first === undefined || !is(first, Word)) return;
   work.next++;
-  const name = joinedName(work, first, 3, [Compare, Equals]) ?? first;
+  const compares = (ahead: number): boolean =>
+    is(peek(work, ahead), Compare, Equals) || spokenSign(work, ahead) !== null;
+  const name = joinedName(work, first, 3, compares) ?? first;
   work.tokens.push(name);
-  if (mendSpokenSign(work)) return;
-  if (is(peek(work), Colon, NumberToken) || (is(peek(work), Equals) && !isMark(work, Equals)))
+  const spoken = spokenSign(work, 0);
+  if (spoken !== null) mendSpoken(work, spoken);
+  else if (is(peek(work), Colon, NumberToken) || (is(peek(work), Equals) && !isMark(work, Equals)))
     work.tokens.push(mendMark(work, name, Equals, '='));
 }
 
-/** `is more than`: as many words as make a comparison that a value follows; false where none do. */
-function mendSpokenSign(work: Work): boolean {
-  for (let count = mostWords; count > 0; count--) {
-    const words = work.scanned.slice(work.next, work.next + count);
-    const said = words.map(({ image }) => image.toLowerCase()).join(' ');
-    const sign = comparisonWords.get(said) ?? comparisonWords.get(said.replace(/^(?:is|must be) /, ''));
-    const [first, last] = [words[0], words.at(-1)];
-    if (!sign || !first || !last || !beginsValue(peek(work, count))) continue;
-    const at = spanOf(work.source, first, last);
-    say(work, {
-      message: `an \`expect\` compares by a sign, not by \`${said}\``,
-      at,
-      help: `write \`${sign}\``,
-      fix: [{ span: at, text: sign }],
-    });
-    work.tokens.push({ ...readAs(sign === '=' ? Equals : Compare, first, sign), end: endOf(last) });
-    work.next += count;
-    return true;
+/** Words for a sign. */
+interface Spoken {
+  readonly words: readonly [Token, ...Token[]];
+  readonly sign: string;
+}
+
+/** `is more than`: as many words as make a comparison that a value follows. */
+function spokenSign({ scanned, next }: Work, ahead: number): Spoken | null {
+  const [first, ...others] = scanned.slice(next + ahead, next + ahead + mostWords);
+  if (first === undefined || !is(first, Word)) return null;
+  for (let count = others.length; count >= 0; count--) {
+    const words = [first, ...others.slice(0, count)] as const;
+    const sign = signOf(said(words));
+    if (sign !== undefined && beginsValue(scanned[next + ahead + count + 1])) return { words, sign };
   }
-  return false;
+  return null;
 }
 
 /** `must be no more than` */
 const mostWords = 5;
+
+const said = (words: readonly Token[]): string => words.map(({ image }) => image.toLowerCase()).join(' ');
+
+const signOf = (words: string): string | undefined =>
+  comparisonWords.get(words) ?? comparisonWords.get(words.replace(/^(?:is|must be) /, ''));
+
+function mendSpoken(work: Work, { words, sign }: Spoken): void {
+  const [first] = words;
+  const last = words.at(-1) ?? first;
+  const at = spanOf(work.source, first, last);
+  say(work, {
+    message: `an \`expect\` compares by a sign, not by \`${said(words)}\``,
+    at,
+    help: `write \`${sign}\``,
+    fix: [{ span: at, text: sign }],
+  });
+  work.tokens.push({ ...readAs(sign === '=' ? Equals : Compare, first, sign), end: endOf(last) });
+  work.next += words.length;
+}

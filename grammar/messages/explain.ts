@@ -40,6 +40,7 @@ export function explain({ source, tokens: line }: BrokenLine, token: Token): Dia
 
 /** The slips that people make, the telling ones first. */
 const slips: readonly Recognise[] = [
+  stringsSideBySide,
   quoteInString,
   inchMarkApart,
   unclosedString,
@@ -47,7 +48,6 @@ const slips: readonly Recognise[] = [
   headerName,
   strayCharacter,
   quotedWord,
-  stringsSideBySide,
   doubled,
   nothingAfter,
   sizeInOneWord,

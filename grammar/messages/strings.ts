@@ -3,7 +3,7 @@ import type { Edit } from '../../src/text/edit.js';
 import { lineText, position } from '../../src/text/source.js';
 import { shown } from '../slip.js';
 import { endOf, is, spanOf } from '../token.js';
-import { Colon, FirstOfPhrase, NumberToken, Stray, Text, Unclosed, Word } from '../tokens.js';
+import { Colon, Comma, Eol, FirstOfPhrase, NumberToken, Stray, Text, Unclosed, Word } from '../tokens.js';
 import type { Stop } from './stop.js';
 
 /** `title: "The 5" card"`, `title: "The "old" card"` */
@@ -67,9 +67,11 @@ export function unclosedString({ source, token }: Stop): Report | null {
 }
 
 /** `note: "Dry it flat." "Then cut."` */
-export function stringsSideBySide({ source, line, token, before }: Stop): Report | null {
+export function stringsSideBySide({ source, line, token, before, after }: Stop): Report | null {
   if (before === undefined || !is(before, Text) || !is(token, Text) || !is(line[1], Colon)) return null;
   const end = endOf(before);
+  // Where they touch, or more than a list follows, a quote within a string is likelier.
+  if (end === token.startOffset || !is(after[0], Eol, Comma, Text)) return null;
   const listed = line[0]?.image === 'note' || line[0]?.image === 'tags';
   return {
     message: 'two strings stand side by side',

@@ -50,9 +50,10 @@ export function wordAfterValue({ source, line, token, before }: Stop): Report | 
   if (!is(token, Word) || !is(before, Unit)) return null;
   const words = line.flatMap((word, index) => {
     const unit = line[index - 1];
-    return unit !== undefined && is(unit, Unit) && is(word, Word) ? [{ unit, word }] : [];
+    const alone = !is(line[index + 1], Word);
+    return unit !== undefined && is(unit, Unit) && is(word, Word) ? [{ unit, word, alone }] : [];
   });
-  const idle = words.every(({ word }) => describingWords.has(word.image.toLowerCase()));
+  const idle = words.every(({ word, alone }) => alone && describingWords.has(word.image.toLowerCase()));
   return {
     message: `the value ends before ${shown(token)}`,
     at: spanOf(source, token),
