@@ -19,6 +19,7 @@ const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   'node:buffer': ['src/host'],
   'node:child_process': ['src/host'],
   'node:fs': ['src/host'],
+  'node:module': ['src/host'],
   'node:path': ['src/host', 'src/cli'],
   'node:util': ['src/cli'],
 };
