@@ -1,4 +1,3 @@
-import type { FigureChange } from '../diff/difference.js';
 import { mainFigures } from '../diff/main-figures.js';
 import { changeOf } from '../diff/render-json.js';
 import type { Told } from './told.js';
@@ -7,7 +6,6 @@ import type { Told } from './told.js';
 export const logJson = (path: string, name: string, told: readonly Told[]): string =>
   `${JSON.stringify({ format: 'plica-log', version: 1, file: path, name, changes: told.map(toldOf) }, null, 2)}\n`;
 
-/** A change as in a difference, with where it was made. */
 const toldOf = ({ point: { commit, path }, change, isFirst, isCutOff }: Told) => ({
   commit: commit && {
     hash: commit.hash,
@@ -19,8 +17,13 @@ const toldOf = ({ point: { commit, path }, change, isFirst, isCutOff }: Told) =>
   isFirst,
   isCutOff,
   reason: change.kind === 'hidden' ? change.reason : null,
-  ...changeOf(change.kind === 'hidden' ? { kind: 'unreadable', name: change.name, side: 'after' } : change),
-  ...(change.kind === 'added'
-    ? { figures: mainFigures(change.after) satisfies readonly FigureChange[] }
-    : {}),
+  change: changed(change),
 });
+
+/** A change as in a difference; where an envelope is stated, the figures that it is known by come from nothing. */
+function changed(change: Told['change']): object {
+  if (change.kind === 'hidden') return changeOf({ kind: 'unreadable', name: change.name, side: 'after' });
+  return change.kind === 'added'
+    ? { ...changeOf(change), figures: mainFigures(change.after) }
+    : changeOf(change);
+}

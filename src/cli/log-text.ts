@@ -2,8 +2,8 @@ import type { Palette } from '../diagnostics/render-text.js';
 import { figureRows } from '../diff/figure-rows.js';
 import { mainFigures } from '../diff/main-figures.js';
 import { chapterLines } from '../diff/render-text.js';
-import { type Chapter, chapter } from '../diff/report.js';
-import type { Recipe } from '../diff/difference.js';
+import { type Chapter, report, rulerOf } from '../diff/report.js';
+import type { EnvelopeChange, Recipe } from '../diff/difference.js';
 import { visible } from '../text/visible.js';
 import { columnsOf } from '../text/width.js';
 import { wrap } from '../text/wrap.js';
@@ -42,22 +42,24 @@ const NARROWEST = 20;
 
 function chapterOf({ change, isFirst, isCutOff }: Told): Chapter {
   if (change.kind === 'hidden') {
-    const unread = chapter({ kind: 'unreadable', name: change.name, side: 'after' });
-    return { ...unread, words: `It could not be read at this point: ${change.reason}.` };
+    const { name, reason } = change;
+    return {
+      ...chapter({ kind: 'unreadable', name, side: 'after' }),
+      words: `It could not be read at this point: ${reason}.`,
+    };
   }
   if (change.kind !== 'added') return chapter(change);
-  const since = isCutOff
-    ? 'As far back as this shallow clone goes'
-    : isFirst
-      ? 'First stated'
-      : 'Stated again';
+  const since = isCutOff ? CUT_OFF : isFirst ? 'First stated' : 'Stated again';
   return { ...chapter(change), words: `${since}: ${figuresOf(change.after)}.` };
 }
 
+const CUT_OFF = 'As far back as this shallow clone goes';
+
+const chapter = (change: EnvelopeChange): Chapter =>
+  report({ changes: [change], shared: [] }).envelopes[0] as Chapter;
+
 /** `blank 11 1/4 in; side mark 5 1/16 in; …` */
-const figuresOf = (recipe: Recipe): string => {
-  const { units, step } = recipe.envelope;
-  return figureRows(mainFigures(recipe), { units, step: step.value })
+const figuresOf = (recipe: Recipe): string =>
+  figureRows(mainFigures(recipe), rulerOf(recipe))
     .map(({ words, after }) => `${words} ${after}`)
     .join('; ');
-};

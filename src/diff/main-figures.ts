@@ -1,16 +1,11 @@
-import { FIGURES } from '../folding/figures.js';
+import { allFigures } from './all-figures.js';
 import type { FigureChange, Recipe } from './difference.js';
-import { alike } from './figures.js';
 
 /** The figures that an envelope is known by: blank, marks and face. As changes from nothing. */
-export const mainFigures = ({ facts }: Recipe): readonly FigureChange[] =>
-  MAIN.flatMap((name): readonly FigureChange[] => {
-    const values = FIGURES.get(name)?.read(facts) ?? [];
-    const after = alike(values) ? values.slice(0, 1) : values;
-    return after.every((value) => value === null)
-      ? []
-      : [{ name, dimension: 'length', before: [null], after }];
-  });
+export function mainFigures({ facts }: Recipe): readonly FigureChange[] {
+  const figures = allFigures(facts);
+  return MAIN.flatMap((wanted) => figures.filter(({ name }) => name === wanted));
+}
 
 const MAIN = [
   'blank',
