@@ -3,6 +3,7 @@ import { symlinkSync } from 'node:fs';
 import { delimiter, join, resolve } from 'node:path';
 import { run } from '../../src/cli/run.js';
 import type { Outlet } from '../../src/host/host.js';
+import { emitOptions } from './pdf-pages.js';
 import type { ScratchRepository } from './repository.js';
 import { scratch } from './scratch.js';
 
@@ -28,7 +29,12 @@ export async function plicaIn(
     isTerminal: () => false,
     columns: () => null,
   });
-  const host = { ...repository.host(folder), out: outlet('out'), err: outlet('err') };
+  const host = {
+    ...repository.host(folder),
+    out: outlet('out'),
+    err: outlet('err'),
+    fonts: () => emitOptions().fonts,
+  };
   return { code: await run(args, host), ...said };
 }
 
