@@ -1,5 +1,5 @@
 import type { FigureRow } from './figure-rows.js';
-import type { SharedRow, Spelling, WrittenRow } from './report.js';
+import type { SharedBlock, Spelling, WrittenRow } from './report.js';
 import { whereWords } from './where-words.js';
 
 /** Sets a text of a recipe so that nothing in it is mark-up. */
@@ -21,10 +21,11 @@ export const writtenCells = (
 
 export const SHARED_HEADINGS = [...WRITTEN_HEADINGS, 'Reaches'] as const;
 
-export const sharedCells = ({ written, reaches }: SharedRow, set: SetText): readonly string[] => [
-  ...writtenCells(written, set),
-  reaches.length === 0 ? 'no envelope' : reaches.map(set).join(', '),
-];
+export const sharedRows = ({ written, reaches }: SharedBlock, set: SetText): readonly (readonly string[])[] =>
+  written.map((row) => [
+    ...writtenCells(row, set),
+    reaches.length === 0 ? 'no envelope' : reaches.map(set).join(', '),
+  ]);
 
 export const FIGURE_HEADINGS = ['On paper', 'Before', 'After', 'Difference'] as const;
 

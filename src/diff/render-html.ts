@@ -4,7 +4,7 @@ import {
   FIGURE_HEADINGS,
   figureCells,
   SHARED_HEADINGS,
-  sharedCells,
+  sharedRows,
   WRITTEN_HEADINGS,
   writtenCells,
 } from './cells.js';
@@ -26,7 +26,7 @@ export function renderHtml(
   const { summary, shared, envelopes } = report(difference);
   const edits = table(
     SHARED_HEADINGS,
-    shared.map((edit) => sharedCells(edit, code)),
+    shared.flatMap((block) => sharedRows(block, code)),
   );
   const head = element('head', {}, [
     '<meta charset="utf-8"/>',

@@ -6,7 +6,7 @@ import {
   FIGURE_HEADINGS,
   figureCells,
   SHARED_HEADINGS,
-  sharedCells,
+  sharedRows,
   WRITTEN_HEADINGS,
   writtenCells,
 } from './cells.js';
@@ -17,7 +17,7 @@ export function renderMarkdown(difference: Difference): string {
   const { summary, shared, envelopes } = report(difference);
   const edits = table(
     SHARED_HEADINGS,
-    shared.map((edit) => sharedCells(edit, code)),
+    shared.flatMap((block) => sharedRows(block, code)),
   );
   const blocks = [
     `**${summary}.**`,

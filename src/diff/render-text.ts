@@ -6,8 +6,8 @@ import { reachesPaper } from './consequence-words.js';
 import type { Difference } from './difference.js';
 import type { FigureRow } from './figure-rows.js';
 import { headWords } from './head-words.js';
-import { type Chapter, type FindingRow, report, type SharedRow, type WrittenRow } from './report.js';
-import { atWords, whereWords } from './where-words.js';
+import { type Chapter, type FindingRow, report, type SharedBlock, type WrittenRow } from './report.js';
+import { atWords, placeWords, whereWords } from './where-words.js';
 import { spelled } from './cells.js';
 
 /**
@@ -19,7 +19,7 @@ export function renderText(difference: Difference, palette: Palette = plain, wid
   const page: Page = { palette, width };
   const { summary, shared, envelopes } = report(difference);
   const blocks = [
-    ...shared.map((edit) => sharedLines(edit, page)),
+    ...shared.map((block) => sharedLines(block, page)),
     ...envelopes.map((chapter) => chapterLines(chapter, page)),
     [palette.strong(summary)],
   ];
@@ -34,19 +34,16 @@ export interface Page {
 const INDENT = '  ';
 const GAP = '  ';
 
-function sharedLines({ written, reaches }: SharedRow, page: Page): readonly string[] {
-  const { palette } = page;
-  const [where] = written.where;
-  const head = where ? whereWords({ ...where, side: null }, visible) : '';
+function sharedLines({ place, written, reaches }: SharedBlock, page: Page): readonly string[] {
   const names = reaches.map(visible).join(', ');
   return [
-    `${palette.note('shared')}${palette.strong(`: ${head}`)}`,
-    ...paragraph(`${visible(written.property)}: ${change(written)}`, page),
-    ...paragraph(names === '' ? 'reaches no envelope' : `reaches ${names}`, page),
+    page.palette.strong(`shared: ${placeWords(place, visible)}`),
+    ...paragraph(names === '' ? 'Reaches no envelope.' : `Reaches ${names}.`, page),
+    ...section('written', writtenLines(written, page)),
   ];
 }
 
-/** What became of one envelope, its name first. */
+/** What became of one envelope, its name first. `plica log` tells it commit by commit. */
 export function chapterLines(chapter: Chapter, page: Page): readonly string[] {
   return [
     headLine(chapter, page.palette),

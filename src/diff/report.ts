@@ -21,12 +21,14 @@ import { tallyWords } from './tally.js';
 /** A difference as people read it, in order: once as content, then set for a terminal, a review or a page. */
 export interface Report {
   readonly summary: string;
-  readonly shared: readonly SharedRow[];
+  readonly shared: readonly SharedBlock[];
   readonly envelopes: readonly Chapter[];
 }
 
-export interface SharedRow {
-  readonly written: WrittenRow;
+/** What was edited in one style or paper, as far as it reaches the same envelopes. */
+export interface SharedBlock {
+  readonly place: SharedEdit['place'];
+  readonly written: readonly WrittenRow[];
   readonly reaches: readonly string[];
 }
 
@@ -81,13 +83,22 @@ export interface FindingRow {
 
 export const report = (difference: Difference): Report => ({
   summary: tallyWords(difference),
-  shared: difference.shared.map(sharedRow),
+  shared: sharedBlocks(difference.shared),
   envelopes: difference.changes.map(chapter),
 });
 
-const sharedRow = ({ change, reaches }: SharedEdit): SharedRow => ({ written: writtenRow(change), reaches });
+function sharedBlocks(edits: readonly SharedEdit[]): readonly SharedBlock[] {
+  const alike = new Map<string, { readonly edit: SharedEdit; readonly written: WrittenRow[] }>();
+  for (const edit of edits) {
+    const key = JSON.stringify([edit.place, edit.reaches]);
+    const block = alike.get(key) ?? { edit, written: [] };
+    alike.set(key, block);
+    block.written.push(writtenRow(edit.change));
+  }
+  return [...alike.values()].map(({ edit: { place, reaches }, written }) => ({ place, written, reaches }));
+}
 
-export const chapter = (change: EnvelopeChange): Chapter =>
+const chapter = (change: EnvelopeChange): Chapter =>
   (CHAPTERS[change.kind] as (change: EnvelopeChange) => Chapter)(change);
 
 const CHAPTERS: {

@@ -35,7 +35,7 @@ test('an eighth of an inch more ease, worked out by hand', () => {
   // Face 8 7/8 × 5 7/8: blank 14.75/√2 + 1 = 11.430 → 11 7/16 in. D = 11.4375·√2 = 16.175: side mark (D − 8.875)/√2 =
   // 5.162 → 5 3/16, seal mark (D − 5.875)/√2 = 7.283 → 7 5/16. They were 11 1/4, 5 1/16, 7 3/16 (common practice, no source).
   const said = renderText(differenceOf('shared-ease')).replaceAll(/ +/g, ' ');
-  expect(said).toContain('reaches half-letter, pocket-tides');
+  expect(said).toContain('Reaches half-letter, pocket-tides.');
   expect(said).toContain('half-letter: recut, rescore');
   expect(said).toContain('blank 11 1/4 in → 11 7/16 in +3/16 in (+4.8 mm)');
   expect(said).toContain('side mark 5 1/16 in → 5 3/16 in +1/8 in (+3.2 mm)');
