@@ -24,19 +24,29 @@ const WORDS: ReadonlySet<string> = new Set(['pointed', 'rounded', 'blunt', 'inse
 
 type Read<T> = (value: T, units: Units) => string;
 
-/** A graduation of an inch ruler as a fraction, all else in decimals that tell a hundredth of a micrometre. */
-export const lengthReading: Read<number> = (mm, units) =>
-  units === 'in' && sameLength(mm, roundToStep(mm, MM_PER.in / 64))
-    ? readLength(mm, { units, step: MM_PER.in / 64 })
-    : `${printShort(mm / MM_PER[units], 5)} ${units}`;
+/** As a ruler of the units has it; else as one of millimetres has it; else in decimals. */
+export const lengthReading: Read<number> = (mm, units) => {
+  if (liesOn(mm, FINEST[units])) return readLength(mm, { units, step: FINEST[units] });
+  if (liesOn(mm, FINEST.mm)) return readLength(mm, { units: 'mm', step: FINEST.mm });
+  return `${printShort(mm / MM_PER[units], 5)} ${units}`;
+};
+
+/** The finest graduation that a length is read at as it stands, in mm. */
+const FINEST: Readonly<Record<Units, number>> = { mm: 0.01, cm: 0.01, in: MM_PER.in / 64 };
+
+const liesOn = (mm: number, graduation: number): boolean => sameLength(mm, roundToStep(mm, graduation));
 
 const listReading: Read<readonly number[]> = (lengths, units) =>
   (lengths.every((length) => sameLength(length, lengths[0] ?? 0)) ? lengths.slice(0, 1) : lengths)
     .map((length) => lengthReading(length, units))
     .join(', ');
 
-const sizeReading: Read<Size> = ({ width, height }, units) =>
-  `${lengthReading(width, units).replace(/ [a-z]+$/, '')} x ${lengthReading(height, units)}`;
+const sizeReading: Read<Size> = (size, units) => {
+  const [width, height] = [lengthReading(size.width, units), lengthReading(size.height, units)];
+  return `${unitOf(width) === unitOf(height) ? width.replace(/ [a-z]+$/, '') : width} x ${height}`;
+};
+
+const unitOf = (length: string): string => length.replace(/^.* /, '');
 
 /** One length where both sides are alike. */
 const squareReading: Read<Size> = (size, units) =>

@@ -1,7 +1,8 @@
 import { isProperty } from '../recipe/properties.js';
 import type { Envelope, Layer } from '../recipe/recipe.js';
-import type { Changed, Place, SharedEdit, WrittenChange, WrittenValue } from './difference.js';
+import type { Changed, Place, SharedEdit, WrittenChange } from './difference.js';
 import { byText } from './by-text.js';
+import { editKey } from './edit-key.js';
 import { papersOf } from './statements.js';
 
 /** Edits of styles and papers, each once with all the envelopes that it reaches; in order of their names. */
@@ -35,7 +36,7 @@ const editsOf = ({ before, after, written }: Changed): readonly Edit[] =>
     const [older, newer] = [blockAt(before.envelope, place), blockAt(after.envelope, place)];
     const edited =
       older && newer && [older, newer].every((block, side) => values[side] || !states(block, change));
-    return edited ? [{ key: keyOf(place, change), change, place }] : [];
+    return edited ? [{ key: editKey(change), change, place }] : [];
   });
 
 const samePlace = (one: Exclude<Place, { kind: 'here' }>, other: Place): boolean =>
@@ -52,9 +53,3 @@ const blockAt = (envelope: Envelope, { kind, name }: SharedEdit['place']): Layer
 /** Whether a block states something that does not hold, since something nearer takes its place. */
 const states = ({ entries }: Layer, { property }: WrittenChange): boolean =>
   isProperty(property) && entries.has(property);
-
-const keyOf = ({ kind, name }: SharedEdit['place'], { property, before, after }: WrittenChange): string =>
-  [kind, name, property, ...[before, after].map(standsAt)].join(' ');
-
-const standsAt = (value: WrittenValue | null): string =>
-  value ? `${value.span.source.name} ${value.span.start}` : 'nowhere';

@@ -2,6 +2,7 @@ import { PROPERTIES, type PropertyName } from '../recipe/properties.js';
 import type { Envelope, Paper } from '../recipe/recipe.js';
 import type { Units } from '../measure/unit.js';
 import type { WrittenChange } from './difference.js';
+import { editKey } from './edit-key.js';
 import { expectsThatDiffer } from './expects.js';
 import { readingOf } from './reading.js';
 import { sameValue } from './same-value.js';
@@ -18,9 +19,7 @@ import { writtenChange } from './written-change.js';
 export const written = (before: Envelope, after: Envelope): readonly WrittenChange[] => [
   ...otherUnits(before, after),
   ...differing(envelopeStatements(before), envelopeStatements(after), before.units, after.units),
-  ...papersOnBothSides(before, after).flatMap(([one, other]) =>
-    differing(paperStatements(one), paperStatements(other), before.units, after.units),
-  ),
+  ...otherPapers(before, after),
   ...expectsThatDiffer(before, after),
 ];
 
@@ -46,6 +45,14 @@ function differing(
 }
 
 const NAMES = Object.keys(PROPERTIES) as readonly PropertyName[];
+
+/** What papers of both sides state otherwise; what two papers of an envelope are `like` is said once. */
+function otherPapers(before: Envelope, after: Envelope): readonly WrittenChange[] {
+  const changes = papersOnBothSides(before, after).flatMap(([one, other]) =>
+    differing(paperStatements(one), paperStatements(other), before.units, after.units),
+  );
+  return [...new Map(changes.map((change) => [editKey(change), change])).values()];
+}
 
 /** Papers that both sides use, under one name. Where the name differs, that says it all. */
 function papersOnBothSides(before: Envelope, after: Envelope): readonly (readonly [Paper, Paper])[] {
