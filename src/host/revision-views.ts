@@ -36,7 +36,16 @@ function viewsOf(
   const listed = hashes.map((hash) => [hash, filesOfCommit(host, hash)] as const);
   const files = listed.flatMap(([, each]) => (isListing(each) ? likelyRead(each) : []));
   const contents = blobs(host, [...new Set(files)]);
-  return listed.map(([hash, each]) => [hash, isListing(each) ? view(host, top, each, contents) : each]);
+  return listed.map(([hash, each]) => [
+    hash,
+    isListing(each) ? view(host, top, needed(each), contents) : each,
+  ]);
 }
+
+/** A recipe uses only recipes; a link may lead anywhere. */
+const needed = (files: readonly Tracked[]): readonly Tracked[] =>
+  files.some(({ kind }) => kind === 'link')
+    ? files
+    : files.filter(({ kind, path }) => kind !== 'file' || path.endsWith('.plica'));
 
 const isListing = (files: readonly Tracked[] | Trouble): files is readonly Tracked[] => !('kind' in files);

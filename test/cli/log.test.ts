@@ -86,6 +86,16 @@ test('a style in another file: what follows on paper, by commit', async () => {
   ]);
 });
 
+test('a style in another file that is not committed yet', async () => {
+  const repository = scratchRepository();
+  repository.commit('Stated', { 'tides.plica': TIDES, 'house.plica': HOUSE });
+  repository.put({ 'house.plica': HOUSE.replace('1/2', '3/4') });
+  expect(await summary(repository, 'half-letter')).toEqual([
+    '-: recut, rescore half-letter',
+    'Stated: first added half-letter',
+  ]);
+});
+
 test('what leaves the envelope as it is, is not told', async () => {
   const repository = scratchRepository();
   const other = 'envelope other {\n  card: A6\n}\n';
