@@ -47,12 +47,10 @@ function studio(): ScratchRepository {
   return repository;
 }
 
-const [TIDES, MOON, BOTH, NONE]: readonly (readonly string[])[] = [
-  ['tides'],
-  ['moon'],
-  ['moon', 'tides'],
-  [],
-];
+const TIDES = ['tides'];
+const MOON = ['moon'];
+const BOTH = ['moon', 'tides'];
+const NONE: readonly string[] = [];
 
 /** What is named, from which folder, and which envelopes differ. */
 const FORMS: readonly (readonly [operands: string, folder: string, changes: readonly string[]])[] = [

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { exampleFindings } from '../../src/cli/example-findings.js';
 import { renderText } from '../../src/diagnostics/render-text.js';
-import { FOLDING_PROBLEMS, LANGUAGE_PROBLEMS, PROBLEMS } from '../../src/problems.js';
+import { PROBLEMS } from '../../src/problems.js';
 import { plica } from '../support/command-line.js';
-import { compileText } from '../support/compile-text.js';
 
 /** A text as it is read, whatever its line breaks. */
 const unwrapped = (text: string): string => text.replace(/\s+/g, ' ');
@@ -22,17 +22,18 @@ describe.each(PROBLEMS)('$name', ({ name, meaning, matters, remedy, example, sou
 
   test('is shown in a recipe, with what check says of it', async () => {
     const { out } = await plica(`explain ${name}`);
-    const said = renderText(compileText(example.wrong, { name: 'example.plica' }).diagnostics);
-    for (const line of [...said.split('\n'), ...example.wrong.split('\n'), ...example.mended.split('\n')])
+    const said = renderText(exampleFindings(example, example.wrong));
+    const { before = '', wrong, mended } = example;
+    for (const line of [said, before, wrong, mended].flatMap((text) => text.split('\n')))
       expect(out).toContain(line === '' ? '\n' : `\n  ${line}\n`);
   });
 });
 
-test('without a rule, all of them: those of the language, then those of the envelope', async () => {
+test('without a rule, all of them: of the language, of the envelope, of what changed', async () => {
   const { code, out, err } = await plica('explain');
   expect({ code, err }).toEqual({ code: 0, err: '' });
   const told = [...out.matchAll(/^ {2}([a-z-]+) +(?:error|warning|note) /gm)].map(([, name]) => name);
-  expect(told).toEqual([...LANGUAGE_PROBLEMS, ...FOLDING_PROBLEMS].map(({ name }) => name));
+  expect(told).toEqual(PROBLEMS.map(({ name }) => name));
   for (const { meaning } of PROBLEMS) expect(unwrapped(out)).toContain(meaning);
 });
 

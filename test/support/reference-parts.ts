@@ -2,7 +2,7 @@ import { ebnf } from '../../grammar/generate/ebnf.js';
 import { COMMON_OPTIONS } from '../../src/cli/arguments.js';
 import { COMMANDS } from '../../src/cli/commands/index.js';
 import type { Option } from '../../src/cli/command.js';
-import type { Problem } from '../../src/diagnostics/problem.js';
+import type { Example, Problem } from '../../src/diagnostics/problem.js';
 import { UNITS } from '../../src/measure/unit.js';
 import { PROBLEMS } from '../../src/problems.js';
 import { FIGURES } from '../../src/recipe/expect-names.js';
@@ -125,12 +125,18 @@ function explained({ name, severity, meaning, matters, remedy, example, source: 
     `### ${code(name)} (${severity})`,
     meaning,
     `*Why it matters:* ${matters}`,
-    fenced('plica-wrong', marked(example.wrong)),
+    ...comparedWith(example),
     `*What mends it:* ${remedy}`,
     fenced('plica', example.mended),
     ...(from === undefined ? [] : [`*Where this comes from:* ${from}.`]),
   ].join('\n\n');
 }
+
+/** A recipe with the finding; beside how it was, where only a comparison shows it (by itself nothing is wrong with it). */
+const comparedWith = ({ before, wrong }: Example): readonly string[] =>
+  before === undefined
+    ? [fenced('plica-wrong', marked(wrong))]
+    : ['*As it was:*', fenced('plica', before), '*With the finding:*', fenced('plica', wrong)];
 
 const fenced = (language: string, text: string): string => `\`\`\`${language}\n${text}\`\`\``;
 

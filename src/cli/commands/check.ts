@@ -55,11 +55,17 @@ it did at a revision is found too, unless an expect of it was added, changed or 
 };
 
 async function compileAll(given: Arguments, host: Host): Promise<Compiled | Trouble> {
-  const compiled = await (given.has('fix') ? fixed(given, host) : compileGiven(given, host));
-  const since = given.value('since');
-  if (since === null || 'reason' in compiled) return compiled;
-  return (await import('../since.js')).withFindingsSince(since, compiled, given, host);
+  const revision = given.value('since');
+  if (revision === null) return compileNow(given, host);
+  const { sideSince, withFindingsSince } = await import('../since.js');
+  const then = sideSince(revision, given.operands, host);
+  if (then.kind === 'trouble') return then;
+  const compiled = await compileNow(given, host);
+  return 'reason' in compiled ? compiled : withFindingsSince(then, compiled, given, host);
 }
+
+const compileNow = (given: Arguments, host: Host): Promise<Compiled | Trouble> =>
+  given.has('fix') ? fixed(given, host) : compileGiven(given, host);
 
 async function fixed(given: Arguments, host: Host): Promise<Compiled | Trouble> {
   if (given.operands.includes('-'))
