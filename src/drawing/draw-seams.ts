@@ -1,5 +1,7 @@
 import type { Folding } from '../folding/folding.js';
 import { seams } from '../folding/seams.js';
+import type { Segment } from '../plane/point.js';
+import type { Polygon } from '../plane/polygon.js';
 import type { Envelope } from '../recipe/recipe.js';
 import { type Drawing, line } from './drawing.js';
 import { counterHatch } from './hatch.js';
@@ -11,5 +13,8 @@ const SPACING = 2.5;
 export const drawSeams = (folding: Folding, envelope: Envelope): Drawing =>
   seams(envelope, folding)
     .filter(({ strip }) => strip.on !== 'seal')
-    .flatMap(({ flat }) => counterHatch(flat.on, SPACING))
+    .flatMap(({ flat }) => seamHatch(flat.on))
     .map(({ from, to }) => line('seam', from, to));
+
+/** How what a seam takes is hatched. */
+export const seamHatch = (outline: Polygon): readonly Segment[] => counterHatch(outline, SPACING);

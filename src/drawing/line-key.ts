@@ -12,7 +12,10 @@ const MEANINGS: readonly { readonly layer: Layer; readonly words: string }[] = [
   { layer: 'seam', words: 'seam: lies over another flap and is glued to it' },
   { layer: 'glue', words: 'tape or glue, on this face' },
   { layer: 'zone', words: 'on the show side: room to print on the flap; address and stamp on the front' },
-  { layer: 'raised-zone', words: 'on the flap: room for raised work and wax, clear of seams beneath' },
+  {
+    layer: 'raised-zone',
+    words: 'on the flap: room for raised work and wax, not where it is hatched over seams',
+  },
   { layer: 'lining', words: 'cut the lining' },
   { layer: 'lining-fold', words: 'fold the lining here, as the envelope folds' },
   { layer: 'join', words: 'where two pages meet' },
