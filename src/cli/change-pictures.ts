@@ -1,8 +1,7 @@
 import type { Changed, Consequence, Difference } from '../diff/difference.js';
 import { beforeAfter } from '../drawing/before-after.js';
-import { stack, standing } from '../drawing/block.js';
+import { beforeAfterSheet } from '../drawing/before-after-sheet.js';
 import type { Figure } from '../drawing/figure.js';
-import { place } from '../drawing/place.js';
 import { fontMeasure } from '../emit/font-measure.js';
 import { renderSvg } from '../emit/svg/render-svg.js';
 import type { Host } from '../host/host.js';
@@ -12,7 +11,7 @@ import { FIXED_DAY } from './stamp-date.js';
 export interface ChangePictures {
   /** By the newer names of the envelopes that are cut or scored otherwise. */
   readonly each: ReadonlyMap<string, string>;
-  /** All of them, one below the other; null where there are none. */
+  /** All of them in one; null where there are none. */
   readonly all: string | null;
 }
 
@@ -27,7 +26,7 @@ export async function changePictures({ changes }: Difference, host: Host): Promi
     all:
       drawn.length === 0
         ? null
-        : svg(column(drawn.map(({ figure }) => figure)), drawn.map(({ name }) => name).join(', ')),
+        : svg(beforeAfterSheet(drawn.map(({ figure }) => figure)), drawn.map(({ name }) => name).join(', ')),
   };
 }
 
@@ -42,12 +41,3 @@ const about = (names: string) => ({
   description: 'The blank as it is, seen from the inside, over what it was, narrow and dashed.',
   background: true,
 });
-
-/** Between two pictures, in mm. */
-const GAP = 10;
-
-function column(figures: readonly Figure[]): Figure {
-  const { drawing, height } = stack(GAP, ...figures.map((figure) => standing(figure.drawing, figure.height)));
-  const width = Math.max(...figures.map((figure) => figure.width));
-  return { drawing: place(drawing, { y: height }), width, height };
-}

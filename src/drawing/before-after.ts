@@ -21,9 +21,14 @@ import { place, placer, SQUARE_TO_PAGE } from './place.js';
 import type { TextMeasure } from './text-measure.js';
 import { type Drawn, rulerOf } from './words.js';
 
-/** On the page, in mm: the longest side of both blanks; but that of the newer one is never less, so that its figures fit. */
+/**
+ * On the page, in mm: the longest side of both blanks; the newer one's is never less than will do for its figures, unless the
+ * older one would then be wider than a sheet. What is smaller than a crumb is drawn as if it were one.
+ */
 const SIDE = 64;
 const LEAST = 52;
+const WIDEST = 400;
+const CRUMB = 1;
 /** Ticks and hatching, what stands under the picture. */
 const TICK = 1.4;
 const HATCH = 0.9;
@@ -39,10 +44,7 @@ const AFTER_TITLE = 1.6;
  */
 export function beforeAfter(before: Drawn, after: Drawn, measure: TextMeasure): Figure {
   const [was, is] = [before.folding.made.blank, after.folding.made.blank];
-  const scale = Math.max(
-    SIDE / Math.max(was.width, was.height, is.width, is.height),
-    LEAST / Math.max(is.width, is.height),
-  );
+  const scale = scaleFor(Math.max(is.width, is.height), Math.max(was.width, was.height));
   const both = {
     width: Math.max(was.width, is.width) * scale,
     height: Math.max(was.height, is.height) * scale,
@@ -82,6 +84,11 @@ export function beforeAfter(before: Drawn, after: Drawn, measure: TextMeasure): 
     width: size.width,
     height: whole.height,
   };
+}
+
+function scaleFor(newer: number, older: number): number {
+  const larger = Math.max(newer, older, CRUMB);
+  return Math.min(Math.max(SIDE / larger, LEAST / Math.max(newer, CRUMB)), WIDEST / larger);
 }
 
 /** The blank's sides, and the marks that are not what they were, each over what it was. */
