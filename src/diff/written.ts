@@ -6,13 +6,7 @@ import { editKey } from './edit-key.js';
 import { expectsThatDiffer } from './expects.js';
 import { readingOf } from './reading.js';
 import { sameValue } from './same-value.js';
-import {
-  envelopeStatements,
-  papersOf,
-  paperStatements,
-  type Statement,
-  type Statements,
-} from './statements.js';
+import { envelopeStatements, papersOf, paperStatements, type Statements } from './statements.js';
 import { writtenChange } from './written-change.js';
 
 /** The statements that hold for an envelope and come to something else: its own, its papers', and what it expects. */
@@ -23,10 +17,6 @@ export const written = (before: Envelope, after: Envelope): readonly WrittenChan
   ...expectsThatDiffer(before, after),
 ];
 
-/** Whether two statements of one property come to the same; `default` is as good as none. */
-export const sameStatement = (one: Statement | null, other: Statement | null): boolean =>
-  sameValue(one?.value ?? null, other?.value ?? null);
-
 function differing(
   before: Statements,
   after: Statements,
@@ -35,7 +25,8 @@ function differing(
 ): readonly WrittenChange[] {
   return NAMES.flatMap((name): readonly WrittenChange[] => {
     const [one, other] = [before.get(name) ?? null, after.get(name) ?? null];
-    if (sameStatement(one, other)) return [];
+    // A `default` is as good as nothing.
+    if (sameValue(one?.value ?? null, other?.value ?? null)) return [];
     const [was, is] = [
       { statement: one, units: older },
       { statement: other, units: newer },
@@ -63,10 +54,10 @@ function papersOnBothSides(before: Envelope, after: Envelope): readonly (readonl
   });
 }
 
-/** The file's units count as a statement where something that was left out goes by them. */
+/** The file's units count as a statement where something that is left out goes by them. */
 function otherUnits(before: Envelope, after: Envelope): readonly WrittenChange[] {
-  if (before.units === after.units || BY_UNITS.every((field) => sameDefault(before[field], after[field])))
-    return [];
+  if (before.units === after.units) return [];
+  if (BY_UNITS.every((field) => withoutUnits(before[field], after[field]))) return [];
   const unitsOf = ({ units, span }: Envelope) => ({ place: HERE, text: units, reading: null, span });
   return [{ property: 'units', before: unitsOf(before), after: unitsOf(after) }];
 }
@@ -78,5 +69,8 @@ const BY_UNITS = ['ease', 'seam', 'step', 'tolerance'] as const;
 
 type LeftOut = Envelope[(typeof BY_UNITS)[number]];
 
-const sameDefault = (one: LeftOut, other: LeftOut): boolean =>
-  one.origin.kind !== 'default' || other.origin.kind !== 'default' || sameValue(one.value, other.value);
+/** Stated on both sides, or left out on both and still the same. */
+const withoutUnits = (one: LeftOut, other: LeftOut): boolean =>
+  one.origin.kind === 'default' || other.origin.kind === 'default'
+    ? one.origin.kind === other.origin.kind && sameValue(one.value, other.value)
+    : true;
