@@ -1,6 +1,7 @@
 // Times the built program and library side by side with others. Prints medians and ratios; asserts nothing.
 // `npm run bench` builds first.
 import { coldStart } from './cold-start.mjs';
+import { differences } from './differences.mjs';
 import { growth } from './growth.mjs';
 import { envelopes, throughput } from './throughput.mjs';
 
@@ -9,3 +10,4 @@ coldStart();
 throughput();
 envelopes();
 growth();
+await differences();
