@@ -31,7 +31,7 @@ const TOO_LONG = `it is longer than ${LONGEST_TEXT} bytes, so its figures are le
 const shown = (text: string): string =>
   text
     .split(/(\r?\n|\t)/)
-    .map((part, index) => (index % 2 === 0 ? visible(part) : part))
+    .map((part, index) => (index % 2 === 0 ? part.split('\r').map(visible).join('\\u{d}') : part))
     .join('') + (text === '' || text.endsWith('\n') ? '' : '\n');
 
 /** The first line is what git puts at the head of each hunk below it. */

@@ -206,6 +206,23 @@ test('outside a work tree it is said, and nothing is written', async () => {
   expect(await plica('git-setup')).toMatchObject({ code: 2, out: '', err: 'plica: git is not installed\n' });
 });
 
+test('a program that git would not find is not set, since every diff would fail', async () => {
+  const files = { '/tools/node_modules/.bin/plica': '' };
+  const apply = (env: Readonly<Record<string, string>>, ...more: readonly string[]) =>
+    plica(`git-setup --apply ${more.join(' ')}`, { files, env });
+  const said =
+    "plica: git would not find `plica` on the PATH; say how to call it, as in `--program 'npx plica'`\n";
+  expect(await apply({})).toMatchObject({ code: 2, out: '', err: said });
+  expect(await apply({ PATH: '/bin:/tools/node_modules/.bin' })).toMatchObject({
+    code: 2,
+    out: '',
+    err: said,
+  });
+  expect(await apply({}, '--program=other')).toMatchObject({ err: 'plica: git is not installed\n' });
+  const found = await plica('git-setup --apply', { files: { '/bin/plica': '' }, env: { PATH: '/bin' } });
+  expect(found).toMatchObject({ err: 'plica: git is not installed\n' });
+});
+
 test('attributes that are a link or a folder are left alone', async () => {
   const linked = scratchRepository();
   linked.put({ 'theirs.txt': '*.png binary\n' });

@@ -61,9 +61,9 @@ test('an empty file is an empty text; what is not there is trouble', async () =>
 });
 
 test('what would do something to a terminal is spelled out; tabs and line ends stay', async () => {
-  const text = 'units in\r\n\t# \u001b[2Jgone \u202e\r\n';
+  const text = 'units in\r\n\t# \u001b[2Jgone \u202e\r\n# over\rwritten\n';
   const { out } = await plica('git-text a.plica', { files: { 'a.plica': text } });
-  expect(out).toContain('units in\r\n\t# \\u{1b}[2Jgone \\u{202e}\r\n');
+  expect(out).toContain('units in\r\n\t# \\u{1b}[2Jgone \\u{202e}\r\n# over\\u{d}written\n');
 });
 
 /** A file laid beside the work tree, as git does with an older state. */

@@ -2,7 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { symlinkSync } from 'node:fs';
 import { delimiter, join, resolve } from 'node:path';
 import { run } from '../../src/cli/run.js';
-import type { Outlet } from '../../src/host/host.js';
+import type { Host, Outlet } from '../../src/host/host.js';
 import { emitOptions } from './pdf-pages.js';
 import type { ScratchRepository } from './repository.js';
 import { scratch } from './scratch.js';
@@ -33,27 +33,33 @@ export async function plicaIn(
     ...repository.host(folder),
     out: outlet('out'),
     err: outlet('err'),
+    env: withPlica(repository),
     fonts: () => emitOptions().fonts,
   };
   return { code: await run(args, host), ...said };
 }
 
-/** Runs git in a folder of a repository, where it finds the built program on the PATH, as `plica`. */
+/** Runs git in a folder of a repository. */
 export function gitWithPlica(
-  { top, host }: ScratchRepository,
+  repository: ScratchRepository,
   args: readonly string[],
   {
     folder = '.',
     env = {},
   }: { readonly folder?: string; readonly env?: Readonly<Record<string, string>> } = {},
 ): Ran {
-  const programs = scratch();
-  symlinkSync(resolve('dist/plica.cjs'), join(programs, 'plica'));
-  const known = host().env;
   const { status, stdout, stderr } = spawnSync('git', [...args], {
-    cwd: join(top, folder),
-    env: { ...known, PATH: `${programs}${delimiter}${known['PATH']}`, ...env },
+    cwd: join(repository.top, folder),
+    env: { ...withPlica(repository), ...env },
     encoding: 'utf8',
   });
   return { code: status, out: stdout, err: stderr };
+}
+
+/** The environment, with the built program on the PATH, as `plica`. */
+function withPlica({ host }: ScratchRepository): Host['env'] {
+  const programs = scratch();
+  symlinkSync(resolve('dist/plica.cjs'), join(programs, 'plica'));
+  const { env } = host();
+  return { ...env, PATH: `${programs}${delimiter}${env['PATH']}` };
 }

@@ -2,6 +2,7 @@ import type { Host } from '../../host/host.js';
 import { findRepository } from '../../host/repository.js';
 import { visible } from '../../text/visible.js';
 import { type Command, complain, type ExitCode } from '../command.js';
+import { isOnPath } from '../is-on-path.js';
 
 export const gitSetup: Command = {
   name: 'git-setup',
@@ -30,6 +31,8 @@ the settings are taken away; what somebody else has set is left.`,
     const others = ['apply', 'external', 'program'].filter(given.has);
     if (given.has('remove') && others.length > 0)
       return refuse(host, '`--remove` takes away all that was set up; leave its other options out');
+    if (given.has('apply') && !given.has('program') && !isOnPath('plica', host))
+      return refuse(host, NOT_FOUND);
     const repository = findRepository(host);
     if (repository.kind === 'trouble') return refuse(host, repository.reason);
     if (repository.isBare) return refuse(host, 'a bare repository has no files for git to know recipes by');
@@ -49,6 +52,9 @@ the settings are taken away; what somebody else has set is left.`,
     return outcomes.some(({ kind }) => kind === 'trouble') ? 2 : 0;
   },
 };
+
+/** Then every diff of a recipe would fail. */
+const NOT_FOUND = "git would not find `plica` on the PATH; say how to call it, as in `--program 'npx plica'`";
 
 function refuse(host: Host, reason: string): ExitCode {
   complain(host, reason);
