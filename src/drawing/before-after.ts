@@ -8,6 +8,7 @@ import { cornerName, cornerNameReach } from './corner-name.js';
 import { cornersOnPage } from './corners-on-page.js';
 import { drawBlank } from './draw-blank.js';
 import { type Drawing, path } from './drawing.js';
+import { RISING } from './hatch.js';
 import {
   edgeDimensions,
   EXTENSION_GAP,
@@ -27,7 +28,7 @@ import { type Drawn, rulerOf } from './words.js';
  */
 const SIDE = 64;
 const LEAST = 52;
-const WIDEST = 400;
+const WIDEST = 1500;
 const CRUMB = 1;
 /** Ticks and hatching, what stands under the picture. */
 const TICK = 1.4;
@@ -119,8 +120,10 @@ function overEachOther(before: Drawn, after: Drawn, scale: number): Drawing {
 }
 
 const linesOf = ({ folding, envelope }: Drawn, scale: number): Drawing => [
-  ...drawBlank(folding, envelope, { hatchSpacing: HATCH / scale, markLength: TICK / scale }).filter(
-    ({ layer }) => layer !== 'glue',
-  ),
+  ...drawBlank(folding, envelope, {
+    hatchSpacing: HATCH / scale,
+    hatchDegrees: RISING,
+    markLength: TICK / scale,
+  }).filter(({ layer }) => layer !== 'glue'),
   ...(folding.liner ? [path('lining', folding.liner.outline)] : []),
 ];

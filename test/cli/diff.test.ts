@@ -254,6 +254,22 @@ describe('a side that cannot be read', () => {
     expect(back.out).toContain('tides: cannot be read');
   });
 
+  test('what a file that is used hides is not told as removed, whatever the folders are called', async () => {
+    const lets = 'units in\n\nlet hand = 1/4\n';
+    const eased = recipe('tides', 'ease: hand').replace('units in\n', 'units in\n\nuse "lets.plica"\n');
+    const files = {
+      'old/lets.plica': lets,
+      'old/tides.plica': eased,
+      'new/lets.plica': lets.replace('=', '= ='),
+      'new/tides.plica': eased,
+    };
+    for (const sides of ['old new', 'new old', 'old/tides.plica new/tides.plica']) {
+      const { code, out } = await plica(`diff ${sides}`, { files });
+      expect(code).toBe(2);
+      expect(out).toContain('tides: cannot be read');
+    }
+  });
+
   test('a mistake elsewhere does not matter to the envelope that is asked about', async () => {
     const repository = scratchRepository();
     repository.commit('Slip', { 'tides.plica': BROKEN, 'moon.plica': recipe('moon') });
@@ -480,18 +496,18 @@ describe('--svg', () => {
     expect(readdirSync(join(repository.top, 'out'))).toEqual(['change.svg']);
   });
 
-  test('one picture below the other where several are cut anew', async () => {
+  test('one picture beside the other where several are cut anew', async () => {
     const repository = scratchRepository();
     repository.commit('Two', { 'a.plica': recipe('ebb') + envelope('flood') });
     repository.put({ 'a.plica': recipe('ebb', 'seam: 3/4') + envelope('flood') });
-    const height = async (): Promise<number> => {
+    const width = async (): Promise<number> => {
       await plicaIn(repository, ['diff', '--svg', 'change.svg']);
       const { root } = readSvg(readFileSync(join(repository.top, 'change.svg'), 'utf8'));
-      return Number.parseFloat(root.getAttribute('height') ?? '');
+      return Number.parseFloat(root.getAttribute('width') ?? '');
     };
-    const one = await height();
+    const one = await width();
     repository.put({ 'a.plica': recipe('ebb', 'seam: 3/4') + envelope('flood', 'seam: 3/4') });
-    expect(await height()).toBeGreaterThan(2 * one);
+    expect(await width()).toBeGreaterThan(1.8 * one);
   });
 
   test('where nothing is cut or scored otherwise, a file is left alone', async () => {
