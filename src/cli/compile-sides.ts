@@ -7,10 +7,15 @@ import type { Side } from './side.js';
 import type { Sides } from './sides.js';
 import { lookAgain, type Watched } from './watched.js';
 
+/** What the files of a side came to, and their texts. */
+export interface CompiledSide extends Watched {
+  readonly texts: readonly string[];
+}
+
 /** Two sides as they compiled. */
 export interface CompiledSides {
-  readonly before: Watched;
-  readonly after: Watched;
+  readonly before: CompiledSide;
+  readonly after: CompiledSide;
   /** Whether all of both was read: no file failed, and no mistake of writing hides an envelope. */
   readonly whole: boolean;
 }
@@ -36,10 +41,13 @@ export async function compileSides(
  * Compiles the files of a side. A recipe that is written as on another side, which was compiled before, and uses nothing that
  * is not, is that side's: the same object.
  */
-export const compileSide = (
+export async function compileSide(
   { host, paths }: Side,
-  other: Watched | null = null,
-): Promise<Watched> | Watched => (paths.length === 0 ? NOTHING : lookAgain(host, paths, () => false, other));
+  other: CompiledSide | null = null,
+): Promise<CompiledSide> {
+  const side = paths.length === 0 ? NOTHING : await lookAgain(host, paths, () => false, other);
+  return { ...side, texts: [...side.files.values()].flatMap(({ text }) => text ?? []) };
+}
 
 const NOTHING: Watched = { recipes: [], diagnostics: [], files: new Map(), again: new Set(), troubles: [] };
 

@@ -41,6 +41,7 @@ const named = ({ recipes }: Side): ReadonlyMap<string, Recipe> =>
 /** The recipes that a side lacks, surely or perhaps only because it cannot be read. */
 function lacking(has: ReadonlyMap<string, Recipe>, others: ReadonlyMap<string, Recipe>, side: Side) {
   const missing = [...others.values()].filter(({ envelope }) => !has.has(envelope.name));
+  if (missing.length === 0) return { surely: [], perhaps: [] };
   const hidden = unreadableIn(side);
   return {
     surely: missing.filter(({ envelope }) => !hidden(envelope)),

@@ -22,6 +22,8 @@ export interface Recipe {
 export interface Side {
   readonly recipes: readonly Recipe[];
   readonly diagnostics: readonly Diagnostic[];
+  /** The texts of its files, where they are at hand: an envelope that one of them states is there, compiled or not. */
+  readonly texts?: readonly string[];
 }
 
 /** What a change asks of whoever made the envelope before, the most far-reaching first. */

@@ -2,9 +2,13 @@ import type { Recipe, Side } from './difference.js';
 
 /**
  * Tells of an envelope that a side lacks whether it may only be that its writing there has mistakes: in a file that it is
- * worked out from on the other side, or in one that names it as an envelope. Files are known by their names in messages.
+ * worked out from on the other side, or in one that states it or is used by it. Files are known by their names in messages.
  */
-export function unreadableIn({ recipes, diagnostics }: Side): (envelope: Recipe['envelope']) => boolean {
+export function unreadableIn({
+  recipes,
+  diagnostics,
+  texts = [],
+}: Side): (envelope: Recipe['envelope']) => boolean {
   const ofRules = new Set(recipes.flatMap((recipe) => recipe.diagnostics));
   const broken = new Set(
     diagnostics
@@ -13,7 +17,9 @@ export function unreadableIn({ recipes, diagnostics }: Side): (envelope: Recipe[
   );
   const files = new Set([...broken].map(({ name }) => name));
   const names = new Set(
-    [...broken].flatMap(({ text }) => [...text.matchAll(HEADER)].map(([, name]) => name)),
+    [...[...broken].map(({ text }) => text), ...texts].flatMap((text) =>
+      [...text.matchAll(HEADER)].map(([, name]) => name),
+    ),
   );
   return (envelope) => names.has(envelope.name) || filesOf(envelope).some((file) => files.has(file));
 }
