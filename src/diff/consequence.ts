@@ -1,5 +1,6 @@
+import type { Facts } from '../folding/facts.js';
 import type { Crease, GlueLine, Tip } from '../folding/folding.js';
-import type { Paper } from '../recipe/recipe.js';
+import type { Envelope, Paper } from '../recipe/recipe.js';
 import { CONSEQUENCES, type Consequence, type Recipe } from './difference.js';
 import { sameValue } from './same-value.js';
 
@@ -35,10 +36,7 @@ const where =
 const blank = differs(({ folding }) => folding.made.blank);
 const lining = differs(({ facts: { liner } }) => liner && [liner.width, liner.height, liner.area]);
 
-const papers = differs(({ envelope, facts }) => [
-  stock(envelope.paper.value),
-  facts.liner && stock(envelope.linerPaper.value),
-]);
+const papers = differs(({ envelope, facts }) => papersUsed(envelope, facts).map(stock));
 
 const marks = differs(({ folding: { made, creases } }) => [
   made.first,
@@ -52,14 +50,14 @@ const outline = differs(({ folding }) => folding.cutOutline);
 const seams = differs(({ envelope, folding }) => [envelope.fasten.value, folding.glue.map(seam)]);
 const strips = differs(({ folding }) => folding.glue);
 
-const words = differs(({ envelope, facts }) => [
-  envelope.name,
-  envelope.title.value,
-  envelope.note.value,
-  [...envelope.tags.value].sort(),
-  envelope.paper.value?.title,
-  facts.liner && envelope.linerPaper.value?.title,
+const words = differs(({ envelope: { name, title, note, tags } }) => [
+  name,
+  title.value,
+  note.value,
+  [...tags.value].sort(),
 ]);
+const paperNames = differs(({ envelope, facts }) => papersUsed(envelope, facts).map(({ name }) => name));
+const paperTitles = differs(({ envelope, facts }) => papersUsed(envelope, facts).map(({ title }) => title));
 
 const TESTS: Readonly<Record<Consequence, Test>> = {
   recut: either(blank, lining),
@@ -67,19 +65,24 @@ const TESTS: Readonly<Record<Consequence, Test>> = {
   rescore: marks,
   retrim: either(tips, where(either(blank, marks), outline)),
   reglue: either(seams, where(either(blank, marks, tips), strips)),
-  wording: words,
+  wording: either(words, where(paperNames, paperTitles)),
   none: () => false,
 };
 
+/** Its paper, and that of a lining if it is another. */
+const papersUsed = ({ paper, linerPaper }: Envelope, { liner }: Facts): readonly Paper[] =>
+  [paper.value, liner && linerPaper.value !== paper.value ? linerPaper.value : null].filter(
+    (each) => each !== null,
+  );
+
 /** What a paper is to whoever buys it; neither its price nor how much is left. */
-const stock = (paper: Paper | null) =>
-  paper && [
-    paper.name,
-    paper.sheet && [paper.sheet.value.width, paper.sheet.value.height].sort((a, b) => a - b),
-    paper.weight?.value,
-    paper.caliper?.value,
-    paper.grain,
-  ];
+const stock = ({ name, sheet, weight, caliper, grain }: Paper) => [
+  name,
+  sheet && [sheet.value.width, sheet.value.height].sort((a, b) => a - b),
+  weight?.value,
+  caliper?.value,
+  grain,
+];
 
 const creaseKind = ({ flap, order, sense }: Crease): string => `${flap} ${order} ${sense}`;
 
