@@ -12,7 +12,7 @@ export function excerpts(before: string, after: string): readonly [before: strin
   const head = alike(shorter, (index) => one[index] === other[index]);
   const tail = alike(shorter - head, (index) => one.at(-1 - index) === other.at(-1 - index));
   const from = head > CONTEXT ? wordFrom(one, head - CONTEXT, head) : 0;
-  const left = tail > CONTEXT ? tail - CONTEXT : 0;
+  const left = tail > CONTEXT ? wordsAfter(one, one.length - tail, CONTEXT) : 0;
   return [stretch(one, from, one.length - left), stretch(other, from, other.length - left)];
 }
 
@@ -29,6 +29,12 @@ function stretch(text: readonly string[], from: number, to: number): string {
 function wordFrom(text: readonly string[], from: number, to: number): number {
   const space = text.indexOf(' ', from);
   return space < 0 || space >= to ? from : space + 1;
+}
+
+/** How many characters are left when a text is cut after a place, behind the last whole word within a reach of it. */
+function wordsAfter(text: readonly string[], from: number, reach: number): number {
+  const space = text.lastIndexOf(' ', from + reach);
+  return text.length - (space > from ? space : from + reach);
 }
 
 function alike(length: number, isAlike: (index: number) => boolean): number {

@@ -1,6 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { ceilToStep, exactLength, otherLength, readLength, roundToStep } from '../../src/measure/ruler.js';
+import {
+  ceilToStep,
+  exactLength,
+  otherLength,
+  readDifference,
+  readLength,
+  roundToStep,
+} from '../../src/measure/ruler.js';
 
 /** The international inch (1959), exactly. */
 const INCH = 25.4;
@@ -123,4 +130,11 @@ test('a margin is shown in decimals, and only nothing as nothing', () => {
   expect(exactLength(-0, 'mm')).toBe('0 mm');
   expect(exactLength(1e-9, 'mm')).toBe('0 mm');
   expect(exactLength(285, 'cm')).toBe('28.5 cm');
+});
+
+test('a difference is read off the ruler where it lies on a graduation, else shown in decimals', () => {
+  expect(readDifference(0.1875 * INCH, sixteenths)).toBe('3/16 in');
+  expect(readDifference(-INCH / 32, sixteenths)).toBe('-1/32 in');
+  expect(readDifference(0.05 * INCH, sixteenths)).toBe('0.05 in');
+  expect(readDifference(-6.25, halfMillimetres)).toBe('-6.25 mm');
 });
