@@ -176,6 +176,16 @@ test('an envelope that is renamed where a mistake is mended is still followed', 
   ]);
 });
 
+test('what could not be read at first comes before what is first stated', async () => {
+  const repository = scratchRepository();
+  repository.commit('Slip', { 'a.plica': stated('tides').replace('}', '') });
+  repository.commit('Mended', { 'a.plica': stated('tides') });
+  expect(await summary(repository, 'a.plica#tides')).toEqual([
+    'Mended: first added tides',
+    'Slip: unreadable tides',
+  ]);
+});
+
 test('of a mistake in another envelope nothing is said, nor before there was one', async () => {
   const repository = scratchRepository();
   const { commit } = repository;

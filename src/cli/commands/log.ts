@@ -22,15 +22,15 @@ export const log: Command = {
   operands: 'PATH#NAME',
   takes: [1, 1],
   summary: 'the history of one envelope: what each commit changed about it',
-  details: `Goes back through the commits that changed the envelope NAME of the file PATH, newest first:
-when, by which commit, what follows on paper, which figures came out otherwise, and what
-was written. What it uses is read as it was then. The file is followed through renames,
-and so is the envelope. NAME may be left out where the file states one envelope only, and
-PATH where one file in the working folder states it.
+  details: `Goes back through the commits that changed the envelope NAME of the file PATH,
+the newest first: when, by which commit, what follows on paper, which figures came
+out otherwise, and what was written. What it uses is read as it was then. The file
+is followed through renames, and so is the envelope. NAME may be left out where the
+file states one envelope only, and PATH where one file in the working folder does.
 
-Changes that are not committed yet come first. A merge is told only where the envelope is
-not as in any of its parents, and is compared with the first. A state that cannot be read
-is named and passed over.`,
+Changes that are not committed yet come first. A merge is told only where the
+envelope is as in none of its parents, and is compared with the first of them. A
+state that cannot be read is named and passed over.`,
   example: 'plica log specs/tide-tables.plica#half-letter',
   options: [
     { name: 'format', value: 'FORMAT', choices: ['text', 'json'], meaning: 'for people, or for programs' },
