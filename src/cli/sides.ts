@@ -24,7 +24,20 @@ export function sidesOf(operands: readonly string[], host: Host): Sides | Troubl
         : sideOf(first, host);
   if (before.kind === 'trouble') return before;
   const after = second === undefined ? sideInWorkTree(before.paths, host) : sideOf(second, host);
-  return after.kind === 'trouble' ? after : withoutMissing([before, after]);
+  if (after.kind === 'trouble') return after;
+  sayHowToNarrow(first, before, after, host);
+  sayHowToNarrow(second, after, before, host);
+  return withoutMissing([before, after]);
+}
+
+/** Says of a revision alone, beside a path, that it stands for everything. */
+function sayHowToNarrow(operand: string | undefined, side: Side, other: Side, host: Host): void {
+  if (operand === undefined || side.label !== operand || other.label !== null) return;
+  if (side.paths[0] === other.paths[0]) return;
+  complain(
+    host,
+    `\`${operand}\` stands for all its recipes; \`${operand}:PATH\` is one file or folder in it`,
+  );
 }
 
 function allAtHead(host: Host): Side | Trouble {

@@ -398,6 +398,21 @@ test('what is a path and a revision is the path; a colon makes it the revision',
   expect(await changed(repository, ['cards:'])).toEqual({ code: 1, err: '', changes: ['moon', 'tides'] });
 });
 
+test('a revision alone beside a path is all of it, which is said', async () => {
+  const repository = studio();
+  const said = 'plica: `v1` stands for all its recipes; `v1:PATH` is one file or folder in it\n';
+  expect(await changed(repository, ['v1', 'cards'])).toEqual({
+    code: 1,
+    err: said,
+    changes: ['moon', 'tides removed'],
+  });
+  expect(await changed(repository, ['specs', 'v1'])).toMatchObject({
+    err: said,
+    changes: ['moon added', 'tides'],
+  });
+  expect(await changed(repository, ['v1', '.'])).toEqual({ code: 1, err: '', changes: ['moon', 'tides'] });
+});
+
 describe('hostile names of files', () => {
   const NAMES = [
     'with space.plica',

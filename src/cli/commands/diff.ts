@@ -3,16 +3,15 @@ import { diff as differenceOf } from '../../diff/diff.js';
 import { CONSEQUENCES, type Difference, type EnvelopeChange } from '../../diff/difference.js';
 import type { Host } from '../../host/host.js';
 import { shown } from '../../host/reader.js';
-import { nearest } from '../../text/nearest.js';
 import { visible } from '../../text/visible.js';
 import type { Arguments } from '../arguments.js';
 import { type Command, complain, type ExitCode, worst } from '../command.js';
 import { ONLY } from '../compile-inputs.js';
-import { type CompiledSides, compileSides } from '../compile-sides.js';
+import { compileSides } from '../compile-sides.js';
+import { noSuchEnvelope, ofEnvelope } from '../one-envelope.js';
 import { paletteFor } from '../palette.js';
 import { sidesOf } from '../sides.js';
 import { textWidth } from '../text-width.js';
-import { didYouMean } from '../words.js';
 
 export const diff: Command = {
   name: 'diff',
@@ -57,10 +56,11 @@ of those does), and with 2 where not all of both sides can be read.`,
     if ('kind' in sides) return refuse(host, sides.reason);
     const compiled = await compileSides(sides, given, host);
     if (compiled === null) return 2;
-    const whole = differenceOf(compiled.before, compiled.after);
     const only = given.value('only');
-    if (only !== null && !isKnown(only, compiled)) return refuse(host, noSuch(only, compiled));
-    const difference = only === null ? whole : about(only, whole);
+    const missing = only === null ? null : noSuchEnvelope(only, compiled);
+    if (missing !== null) return refuse(host, missing);
+    const whole = differenceOf(compiled.before, compiled.after);
+    const difference = only === null ? whole : ofEnvelope(only, whole);
     host.out.write(await (RENDERERS[given.value('format') ?? 'text'] as Renderer)(difference, given, host));
     return worst(
       picture === null ? 0 : await draw(difference, picture, host),
@@ -111,27 +111,6 @@ async function draw(difference: Difference, path: string, host: Host): Promise<E
   host.err.write(`wrote ${name}\n`);
   return 0;
 }
-
-/** The part of a difference that is about one envelope, by either name. */
-function about(name: string, { changes, shared }: Difference): Difference {
-  const its = changes.filter((change) => namesOf(change).includes(name));
-  const reached = its.map((change) => change.name);
-  return {
-    changes: its,
-    shared: shared.filter(({ reaches }) => reaches.some((each) => reached.includes(each))),
-  };
-}
-
-const namesOf = (change: EnvelopeChange): readonly string[] =>
-  change.kind === 'renamed' ? [change.name, change.before.envelope.name] : [change.name];
-
-const isKnown = (name: string, sides: CompiledSides): boolean => envelopesOf(sides).includes(name);
-
-const envelopesOf = ({ before, after }: CompiledSides): readonly string[] =>
-  [before, after].flatMap(({ recipes }) => recipes.map(({ envelope }) => envelope.name));
-
-const noSuch = (name: string, sides: CompiledSides): string =>
-  `no envelope \`${visible(name)}\` could be read on either side${didYouMean(nearest(name, envelopesOf(sides)))}`;
 
 /** What became of an envelope that cannot be read, nobody knows; else it counts where it is one of `failing` (null: all are). */
 function codeOf({ changes }: Difference, failing: readonly string[] | null): ExitCode {
