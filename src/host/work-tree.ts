@@ -9,17 +9,17 @@ export function workTree(host: Host, { top }: Repository): View | Trouble {
   const ran = host.git([...IGNORED]);
   if (ran.kind === 'trouble') return ran;
   const ignored = new Set(fieldsOf(ran.out).map((path) => pathText(path.replace(/\/$/, ''))));
-  const isApart = (folder: string, { name, kind }: Entry): boolean => {
-    const place = join(host.realPath(folder) ?? folder, name);
-    return (
-      ignored.has(relative(top, place).replaceAll(sep, '/')) ||
-      (kind === 'folder' && host.kind(join(place, '.git')) !== 'missing')
-    );
-  };
+  const isApart = (place: string, kind: Entry['kind']): boolean =>
+    ignored.has(relative(top, place).replaceAll(sep, '/')) ||
+    (kind === 'folder' && host.kind(join(place, '.git')) !== 'missing');
   const list: Host['list'] = (folder) => {
     const listing = host.list(folder);
     if (listing.kind === 'unreadable') return listing;
-    return { kind: 'entries', entries: listing.entries.filter((entry) => !isApart(folder, entry)) };
+    const real = host.realPath(folder) ?? folder;
+    return {
+      kind: 'entries',
+      entries: listing.entries.filter(({ name, kind }) => !isApart(join(real, name), kind)),
+    };
   };
   return { kind: 'view', host: { ...host, list } };
 }
