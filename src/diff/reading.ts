@@ -16,7 +16,7 @@ export function readingOf(name: PropertyName, value: unknown, units: Units): str
 export const tellsItself = (text: string): boolean =>
   !/[a-z(+*/-]/i.test(
     text
-      .replaceAll(/\d+[/⁄]\d+|(?<![a-z-])x(?![a-z-])/gi, '')
+      .replaceAll(/\d+[/⁄]\d+|(?<![a-z-])x(?![a-z-])|\+-/gi, '')
       .replaceAll(/[a-z][a-z0-9-]*/gi, (word) => (UNITS.has(word) || WORDS.has(word) ? '' : word)),
   );
 

@@ -31,7 +31,9 @@ function hidden({ layers }: Envelope, changes: readonly WrittenChange[]): readon
   const holding = merged(layers);
   return ALTERNATIVES.flat(2).filter(
     (name) =>
-      !holding.has(name) && !own?.entries.has(name) && !changes.some(({ property }) => property === name),
+      holding.get(name)?.state !== 'stated' &&
+      !own?.entries.has(name) &&
+      !changes.some(({ property }) => property === name),
   );
 }
 
