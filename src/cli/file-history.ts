@@ -14,6 +14,8 @@ export interface FileHistory {
   readonly moments: readonly [Moment, ...Moment[]];
   /** Reads the file at a moment. */
   readonly read: (moment: Moment) => Promise<RecipeFile>;
+  /** The file at the newest moment at which it is there. */
+  readonly lastSeen: () => Promise<RecipeFile>;
 }
 
 export interface Moment extends Point {
@@ -55,12 +57,16 @@ export function fileHistory(host: Host, path: string): FileHistory | Trouble {
       last = { path, file: await recipeFile(view.host, path) };
     return last.file;
   };
-  const commits = [committed(newest), ...older.map(committed)] as const;
-  return {
-    kind: 'file history',
-    moments: repository.isBare ? commits : [uncommitted, ...commits],
-    read,
+  const commits: FileHistory['moments'] = [committed(newest), ...older.map(committed)];
+  const moments: FileHistory['moments'] = repository.isBare ? commits : [uncommitted, ...commits];
+  const lastSeen = async (): Promise<RecipeFile> => {
+    for (const moment of moments) {
+      const file = await read(moment);
+      if (file.isThere) return file;
+    }
+    return read(moments[0]);
   };
+  return { kind: 'file history', moments, read, lastSeen };
 }
 
 const trouble = (path: string, reason: string): Trouble => ({

@@ -1,18 +1,15 @@
 import { plain } from '../../diagnostics/render-text.js';
-import type { Host, Trouble } from '../../host/host.js';
+import type { Host } from '../../host/host.js';
 import { isCutOff } from '../../host/is-cut-off.js';
 import { nearest } from '../../text/nearest.js';
 import { visible } from '../../text/visible.js';
 import type { Arguments } from '../arguments.js';
+import { type AskedEnvelope, askedEnvelope } from '../asked-envelope.js';
 import { type Command, complain } from '../command.js';
 import { envelopeLog } from '../envelope-log.js';
-import { envelopeOperand } from '../envelope-operand.js';
-import { type FileHistory, fileHistory } from '../file-history.js';
-import { fileStating } from '../file-stating.js';
 import { logJson } from '../log-json.js';
 import { logText } from '../log-text.js';
 import { paletteFor } from '../palette.js';
-import type { RecipeFile } from '../recipe-file.js';
 import { textWidth } from '../text-width.js';
 import type { Told } from '../told.js';
 import { didYouMean } from '../words.js';
@@ -37,62 +34,25 @@ state that cannot be read is named and passed over.`,
     { name: 'most', value: 'N', meaning: 'end after so many changes' },
   ],
   run: async (given, host) => {
-    const most = given.value('most') ?? 'Infinity';
-    const wrong = /^(Infinity|[1-9]\d*)$/.test(most) ? null : NO_NUMBER(most);
-    const asked = wrong ?? (await findEnvelope(given.operands[0] as string, host));
+    const most = given.value('most');
+    if (most !== null && !/^[1-9]\d*$/.test(most)) {
+      complain(host, `\`--most\` wants a number from 1, not \`${visible(most)}\``);
+      return 2;
+    }
+    const asked = await askedEnvelope(given.operands[0] as string, host);
     if (asked.kind === 'trouble') {
       complain(host, asked.reason);
       return 2;
     }
-    const count = await tell(asked, Number(most), given, host);
+    const count = await tell(asked, Number(most ?? Infinity), given, host);
     if (count === 0) complain(host, await noSuch(asked));
     return count === 0 ? 2 : 0;
   },
 };
 
-const NO_NUMBER = (written: string): Trouble =>
-  trouble(`\`--most\` wants a number from 1, not \`${visible(written)}\``);
-
-/** The envelope that is asked for, and the file that it is in. */
-interface Asked {
-  readonly kind: 'asked';
-  readonly path: string;
-  readonly name: string;
-  readonly past: FileHistory;
-}
-
-async function findEnvelope(operand: string, host: Host): Promise<Asked | Trouble> {
-  const { path, name } = envelopeOperand(operand, host);
-  if (path === null) {
-    const file = await fileStating(name ?? '', host);
-    return file.kind === 'trouble' ? file : findEnvelope(`${file.path}#${name}`, host);
-  }
-  const past = fileHistory(host, path);
-  if (past.kind === 'trouble') return past;
-  if (name !== null) return { kind: 'asked', path, name, past };
-  const { names } = await newest(past);
-  const [only, ...others] = names;
-  if (only !== undefined && others.length === 0) return { kind: 'asked', path, name: only, past };
-  const choices = names.map((each) => `\`${visible(`${path}#${each}`)}\``).join(', ');
-  return trouble(
-    only === undefined
-      ? `${visible(path)}: no envelope can be read in it; name one, as in \`${visible(path)}#NAME\``
-      : `${visible(path)} has several envelopes; name one of them: ${choices}`,
-  );
-}
-
-/** The file as it was last seen. */
-async function newest({ moments, read }: FileHistory): Promise<RecipeFile> {
-  for (const moment of moments) {
-    const file = await read(moment);
-    if (file.isThere) return file;
-  }
-  return read(moments[0]);
-}
-
 /** Answers how many changes there were to tell. */
 async function tell(
-  { path, name, past }: Asked,
+  { path, name, past }: AskedEnvelope,
   most: number,
   given: Arguments,
   host: Host,
@@ -115,9 +75,7 @@ async function tell(
   return told.length;
 }
 
-async function noSuch({ path, name, past }: Asked): Promise<string> {
-  const near = nearest(name, (await newest(past)).names);
+async function noSuch({ path, name, past }: AskedEnvelope): Promise<string> {
+  const near = nearest(name, (await past.lastSeen()).names);
   return `${visible(path)} never had an envelope \`${visible(name)}\`${didYouMean(near)}`;
 }
-
-const trouble = (reason: string): Trouble => ({ kind: 'trouble', reason });
