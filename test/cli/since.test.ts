@@ -78,6 +78,7 @@ const REVISIONS: readonly (readonly [what: string, before: string, after: string
   ['an expectation is removed', card('tides', 'expect blank = 11 1/4'), card('tides', 'seam: 9/16'), false],
   ['only words', card('tides'), card('tides', 'title: "High water"', 'note: "Dry it flat."'), false],
   ['only the layout', card('tides', 'seam: 1/2'), `# a card\n${card('tides', 'seam: 12.7 mm')}`, false],
+  ['what no ruler shows', card('tides', 'bulk: 1 mm'), card('tides', 'bulk: 1.0001 mm'), false],
   ['nothing', card('tides'), card('tides'), false],
   ['a new recipe', 'units in\n', card('tides'), false],
   ['a recipe that is gone', card('tides'), 'units in\n', false],
