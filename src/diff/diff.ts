@@ -14,20 +14,20 @@ import { written } from './written.js';
  */
 export function diff(before: Side, after: Side): Difference {
   const [older, newer] = [named(before), named(after)];
-  const changed = [...newer].flatMap(([name, recipe]) => changeOf(older.get(name), recipe) ?? []);
+  const altered = [...newer].flatMap(([name, recipe]) => changeOf(older.get(name), recipe) ?? []);
   const gone = lacking(newer, older, after);
   const come = lacking(older, newer, before);
   const pairs = renamed(gone.surely, come.surely);
   const paired = new Set(pairs.flat());
   const changes: readonly EnvelopeChange[] = [
-    ...changed,
-    ...pairs.map(([one, other]) => comparison('renamed', one, other)),
+    ...altered,
+    ...pairs.map(renaming),
     ...gone.surely.filter((recipe) => !paired.has(recipe)).map((recipe) => removed(recipe)),
     ...come.surely.filter((recipe) => !paired.has(recipe)).map((recipe) => added(recipe)),
     ...gone.perhaps.map((recipe) => unreadable(recipe, 'after')),
     ...come.perhaps.map((recipe) => unreadable(recipe, 'before')),
   ];
-  return { changes: [...changes].sort((a, b) => byText(a.name, b.name)), shared: sharedEdits(changed) };
+  return { changes: [...changes].sort((a, b) => byText(a.name, b.name)), shared: sharedEdits(altered) };
 }
 
 /** The recipes of a side by name, in order. */
@@ -62,20 +62,32 @@ const unreadable = ({ envelope }: Recipe, side: 'before' | 'after'): EnvelopeCha
 /** What became of an envelope; null where nothing did. */
 function changeOf(before: Recipe | undefined, after: Recipe): Changed | null {
   if (before === undefined || before.envelope === after.envelope) return null;
-  const change = comparison('changed', before, after);
-  const { written, figures, appeared, went, consequences } = change;
-  const nothing = [written, figures, appeared, went].every(({ length }) => length === 0);
-  return nothing && consequences[0] === 'none' ? null : change;
+  const parts = differing(before, after);
+  if (Object.values(parts).every(({ length }) => length === 0)) return null;
+  return changed('changed', before, after, parts);
 }
 
-const comparison = (kind: Changed['kind'], before: Recipe, after: Recipe): Changed => ({
+const renaming = ([before, after]: readonly [before: Recipe, after: Recipe]): Changed =>
+  changed('renamed', before, after, differing(before, after));
+
+const changed = (
+  kind: Changed['kind'],
+  before: Recipe,
+  after: Recipe,
+  parts: ReturnType<typeof differing>,
+): Changed => ({
   kind,
   name: after.envelope.name,
   before,
   after,
+  ...parts,
+  consequences: consequences(before, after),
+});
+
+/** All but what follows, which follows from these. */
+const differing = (before: Recipe, after: Recipe) => ({
   written: written(before.envelope, after.envelope),
   figures: figures(before.facts, after.facts),
   appeared: appeared(before.diagnostics, after.diagnostics),
   went: appeared(after.diagnostics, before.diagnostics),
-  consequences: consequences(before, after),
 });

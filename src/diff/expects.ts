@@ -10,43 +10,46 @@ import { writtenChange } from './written-change.js';
 
 /** What is expected on one side only. Of two that expect something else of one figure, the later is the earlier changed. */
 export function expectsThatDiffer(before: Envelope, after: Envelope): readonly WrittenChange[] {
-  if (before.expects.length === 0 && after.expects.length === 0) return [];
+  const [older, newer] = [statementsOf(before), statementsOf(after)];
+  const [gone, come] = [without(older, newer), without(newer, older)];
+  if (gone.length === 0 && come.length === 0) return [];
   return [...EXPECT_NAMES.keys()].flatMap((name) => {
-    const [older, newer] = [expectsOf(before, name), expectsOf(after, name)];
-    const gone = without(older, newer);
-    const come = without(newer, older);
-    return Array.from({ length: Math.max(gone.length, come.length) }, (_, index) =>
+    const [was, is] = [of(name, gone), of(name, come)];
+    return Array.from({ length: Math.max(was.length, is.length) }, (_, index) =>
       writtenChange(
         `expect ${name}`,
-        { statement: gone[index] ?? null, units: before.units },
-        { statement: come[index] ?? null, units: after.units },
-        (value, units) => readingOf(name, value as Expected, units),
+        { statement: was[index] ?? null, units: before.units },
+        { statement: is[index] ?? null, units: after.units },
+        (value, units) => readingOf(value as Expected['value'], units),
         textOf,
       ),
     );
   });
 }
 
-/** The part of an `expect` that says what its figure must be. */
-type Expected = Pick<Expectation, 'compare' | 'value' | 'tolerance'>;
+/** An `expect` as a statement. */
+interface Expected extends Statement {
+  readonly value: Pick<Expectation, 'name' | 'compare' | 'value' | 'tolerance'>;
+}
 
-const expectsOf = ({ expects }: Envelope, name: string): readonly Statement[] =>
-  expects
-    .filter((expectation) => expectation.name === name)
-    .map(({ compare, value, tolerance, from, span }) => ({
-      place: from === null ? { kind: 'here' } : { kind: 'style', name: from },
-      value: { compare, value, tolerance } satisfies Expected,
-      span,
-    }));
+const statementsOf = ({ expects }: Envelope): readonly Expected[] =>
+  expects.map(({ name, compare, value, tolerance, from, span }) => ({
+    place: from === null ? { kind: 'here' } : { kind: 'style', name: from },
+    value: { name, compare, value, tolerance },
+    span,
+  }));
+
+const of = (name: string, expects: readonly Expected[]): readonly Expected[] =>
+  expects.filter(({ value }) => value.name === name);
 
 /** Those whose like is not among `others`. */
-const without = (expects: readonly Statement[], others: readonly Statement[]): readonly Statement[] =>
+const without = (expects: readonly Expected[], others: readonly Expected[]): readonly Expected[] =>
   expects.filter(({ value }) => !others.some((other) => sameValue(value, other.value)));
 
 /** As spelled, but for the words in front: `>= 7 mm`. */
 const textOf = ({ span }: Statement): string => spanText(span).replace(/^expect\s+[\w-]+\s*/, '');
 
-function readingOf(name: string, { compare, value, tolerance }: Expected, units: Units): string | null {
+function readingOf({ name, compare, value, tolerance }: Expected['value'], units: Units): string | null {
   const read = EXPECTED_READINGS[EXPECT_NAMES.get(name) ?? 'number'];
   const slack = tolerance === null ? '' : ` +- ${read(tolerance, units)}`;
   return `${compare} ${read(value, units)}${slack}`;
