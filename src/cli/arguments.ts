@@ -102,12 +102,15 @@ function wrongValue(
     return `\`--${name}\` wants a value: ${example}, but \`${visible(value)}\` follows`;
   }
   if (choices === undefined) return null;
-  const unknown = (many ? value.split(',') : [value]).find((item) => !choices.includes(item));
+  const unknown = (many ? itemsOf(value) : [value]).find((item) => !choices.includes(item));
   if (unknown === undefined) return null;
   const near = nearest(unknown, choices).slice(0, 1);
   const takes = many ? 'takes' : 'is';
   return `\`--${name}\` ${takes} ${listed(choices)}, not \`${visible(unknown)}\`${didYouMean(near)}`;
 }
+
+/** What a list with commas between names. */
+export const itemsOf = (list: string): readonly string[] => list.split(',').map((item) => item.trim());
 
 /** `a`, `b` or `c` */
 const listed = (words: readonly string[], last: 'or' | 'and' = 'or'): string =>

@@ -1,5 +1,6 @@
 import type { Emitter } from '../emit/emitter.js';
 import { EMITTERS } from '../emit/index.js';
+import { itemsOf } from './arguments.js';
 import type { Option } from './command.js';
 
 /** Asks for every kind of file. */
@@ -24,6 +25,6 @@ export const EMITTERS_LISTED = EMITTERS.map(({ name, summary }) => `  ${name.pad
 
 /** The kinds of file asked for, in the order of the table. */
 export function chosenEmitters(list: string | null): readonly Emitter[] {
-  const chosen = list?.split(',') ?? names(BY_DEFAULT);
+  const chosen = list === null ? names(BY_DEFAULT) : itemsOf(list);
   return EMITTERS.filter(({ name }) => chosen.includes(name) || chosen.includes(ALL));
 }

@@ -6,6 +6,7 @@ import type { Envelope, Size } from '../recipe/recipe.js';
 import { blankDimensions, dimensionsReach } from './blank-dimensions.js';
 import { drawBlank } from './draw-blank.js';
 import { type Lettering, lettering, type Mark } from './drawing.js';
+import { RISING } from './hatch.js';
 import { CLEAR, FIGURE, OTHER } from './edge-dimensions.js';
 import type { Figure } from './figure.js';
 import { place } from './place.js';
@@ -38,7 +39,11 @@ export function dimensions(folding: Folding, envelope: Envelope, box: Size, meas
   const [width, height] = [made.diagonal * scale + 2 * beside, made.diagonal * scale + 2 * above];
   const centre = { x: width / 2, y: height / 2 };
   const corners = blankCorners({ width: made.blank.width * scale, height: made.blank.height * scale });
-  const blank = drawBlank(folding, envelope, { hatchSpacing: HATCH / scale, markLength: TICK / scale });
+  const blank = drawBlank(folding, envelope, {
+    hatchSpacing: HATCH / scale,
+    hatchDegrees: RISING,
+    markLength: TICK / scale,
+  });
   const notes = [
     ...blankDimensions(folding, corners, { ruler, measure, scale }),
     ...FLAP_NAMES.map((flap) => cornerName(flap, corners[flap], measure)),

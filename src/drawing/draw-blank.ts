@@ -5,17 +5,21 @@ import { between, distance, type Point, turn } from '../plane/point.js';
 import type { Envelope } from '../recipe/recipe.js';
 import type { Span } from '../text/span.js';
 import { type Drawing, line, type Mark, outline } from './drawing.js';
-import { hatch } from './hatch.js';
+import { hatch, RISING } from './hatch.js';
+import { SQUARE_TO_PAGE } from './place.js';
 import { scoreLayer } from './score-layer.js';
 import { stripOutline } from './strip-outline.js';
 
 /** How far apart hatching is drawn, and how far a mark reaches out over the blank's edge, in mm of the blank. */
 export interface BlankStyle {
   readonly hatchSpacing: number;
+  /** Of the hatching's lines, in the blank's frame. */
+  readonly hatchDegrees: number;
   readonly markLength: number;
 }
 
-const TRUE_SIZE: BlankStyle = { hatchSpacing: 1.5, markLength: 3 };
+/** At true size a blank is turned square to the page, and its hatching slants there. */
+const TRUE_SIZE: BlankStyle = { hatchSpacing: 1.5, hatchDegrees: RISING - SQUARE_TO_PAGE, markLength: 3 };
 
 /**
  * The open blank in its own frame (a diamond, seal corner on top, seen from the inside): what is cut, what falls away,
@@ -24,7 +28,7 @@ const TRUE_SIZE: BlankStyle = { hatchSpacing: 1.5, markLength: 3 };
 export function drawBlank(folding: Folding, envelope: Envelope, style: BlankStyle = TRUE_SIZE): Drawing {
   const whence = spans(envelope);
   return [
-    ...folding.offcuts.flatMap((offcut) => waste(folding, offcut.outline, style.hatchSpacing)),
+    ...folding.offcuts.flatMap((offcut) => waste(folding, offcut.outline, style)),
     ...folding.glue.map((strip) => outline('glue', stripOutline(strip))),
     ...folding.creases.map((crease) =>
       line(scoreLayer(crease), crease.from, crease.to, whence.score(crease.flap)),
@@ -38,7 +42,7 @@ export function drawBlank(folding: Folding, envelope: Envelope, style: BlankStyl
 const ON_EDGE = 1e-3;
 
 /** Hatching over an offcut, and those of its edges that were the blank's. */
-function waste({ blankOutline }: Folding, offcut: readonly Point[], spacing: number): readonly Mark[] {
+function waste({ blankOutline }: Folding, offcut: readonly Point[], style: BlankStyle): readonly Mark[] {
   const edges = offcut.flatMap((from, index) => {
     const to = offcut[(index + 1) % offcut.length] ?? from;
     const onBlank = blankOutline.some((start, corner) => {
@@ -48,7 +52,10 @@ function waste({ blankOutline }: Folding, offcut: readonly Point[], spacing: num
     });
     return onBlank ? [line('blank', from, to)] : [];
   });
-  return [...hatch(offcut, spacing).map(({ from, to }) => line('waste', from, to)), ...edges];
+  return [
+    ...hatch(offcut, style.hatchSpacing, style.hatchDegrees).map(({ from, to }) => line('waste', from, to)),
+    ...edges,
+  ];
 }
 
 /** A tick over the edge, outward, at every mark: each flap's first and second, on both edges of its corner. */

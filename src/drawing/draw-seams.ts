@@ -4,7 +4,8 @@ import type { Segment } from '../plane/point.js';
 import type { Polygon } from '../plane/polygon.js';
 import type { Envelope } from '../recipe/recipe.js';
 import { type Drawing, line } from './drawing.js';
-import { counterHatch } from './hatch.js';
+import { hatch, RISING } from './hatch.js';
+import { SQUARE_TO_PAGE } from './place.js';
 
 /** How far apart hatching is drawn, in mm. */
 const SPACING = 2.5;
@@ -17,4 +18,5 @@ export const drawSeams = (folding: Folding, envelope: Envelope): Drawing =>
     .map(({ from, to }) => line('seam', from, to));
 
 /** How what a seam takes is hatched. */
-export const seamHatch = (outline: Polygon): readonly Segment[] => counterHatch(outline, SPACING);
+export const seamHatch = (outline: Polygon): readonly Segment[] =>
+  hatch(outline, SPACING, -RISING - SQUARE_TO_PAGE);

@@ -1,12 +1,24 @@
 import type { Point, Segment } from '../plane/point.js';
 
+/** The usual slope of hatching: rising to the right. */
+export const RISING = 45;
+
 /**
- * Parallel lines inside a closed outline of any shape, `spacing` mm apart, rising at 45°. They lie on one lattice, so
- * that neighbouring patches match.
+ * Parallel lines inside a closed outline of any shape, `spacing` mm apart, at an angle counter-clockwise from level. They lie
+ * on one lattice, so that neighbouring patches match.
  */
-export function hatch(outline: readonly Point[], spacing: number): readonly Segment[] {
+export function hatch(outline: readonly Point[], spacing: number, degrees = RISING): readonly Segment[] {
+  const angle = (degrees * Math.PI) / 180;
+  const [cosine, sine] = [Math.cos(angle), Math.sin(angle)];
   // In (along, across) a hatch line is level.
-  const corners = outline.map(({ x, y }) => ({ along: (x + y) / Math.SQRT2, across: (y - x) / Math.SQRT2 }));
+  const corners = outline.map(({ x, y }) => ({
+    along: x * cosine + y * sine,
+    across: y * cosine - x * sine,
+  }));
+  const back = (along: number, across: number): Point => ({
+    x: along * cosine - across * sine,
+    y: along * sine + across * cosine,
+  });
   const heights = corners.map(({ across }) => across);
   const first = Math.ceil(Math.min(...heights) / spacing);
   const last = Math.floor(Math.max(...heights) / spacing);
@@ -27,14 +39,3 @@ export function hatch(outline: readonly Point[], spacing: number): readonly Segm
   }
   return segments;
 }
-
-/** The same, falling at 45°. */
-export const counterHatch = (outline: readonly Point[], spacing: number): readonly Segment[] =>
-  hatch(outline.map(mirrored), spacing).map(({ from, to }) => ({ from: mirrored(from), to: mirrored(to) }));
-
-const mirrored = ({ x, y }: Point): Point => ({ x: -x, y });
-
-const back = (along: number, across: number): Point => ({
-  x: (along - across) / Math.SQRT2,
-  y: (along + across) / Math.SQRT2,
-});

@@ -1,5 +1,5 @@
 import { type Drawing, type Layer, line, rectangle } from './drawing.js';
-import { counterHatch, hatch } from './hatch.js';
+import { hatch, RISING } from './hatch.js';
 import type { Size } from '../recipe/recipe.js';
 
 /** Distance of hatching in a sample, in mm. */
@@ -18,7 +18,7 @@ const level: Sample = (layer, { width, height }) => [
 const boxed: Sample = (layer, { width, height }) => [rectangle(layer, 0, 0, width, height)];
 
 const hatched =
-  (lines: typeof hatch): Sample =>
+  (degrees: number): Sample =>
   (layer, { width, height }) => {
     const corners = [
       { x: 0, y: 0 },
@@ -26,12 +26,12 @@ const hatched =
       { x: width, y: height },
       { x: 0, y: height },
     ];
-    return lines(corners, HATCH).map(({ from, to }) => line(layer, from, to));
+    return hatch(corners, HATCH, degrees).map(({ from, to }) => line(layer, from, to));
   };
 
 const SAMPLES: Partial<Readonly<Record<Layer, Sample>>> = {
-  waste: hatched(hatch),
-  seam: hatched(counterHatch),
+  waste: hatched(RISING),
+  seam: hatched(-RISING),
   mark: (layer, { width, height }) => [
     line('cut', { x: 0, y: height / 4 }, { x: width, y: height / 4 }),
     line(layer, { x: width / 2, y: height / 4 }, { x: width / 2, y: height }),

@@ -6,6 +6,7 @@ import { markedScores } from '../../folding/marked-scores.js';
 import type { Envelope } from '../../recipe/recipe.js';
 import { drawBlank } from '../draw-blank.js';
 import { type Drawing, type Layer, lettering, line, outline, path } from '../drawing.js';
+import { RISING } from '../hatch.js';
 import { scoreLayer } from '../score-layer.js';
 import { CAP_HEIGHT } from '../text-measure.js';
 import type { Pen } from './stage.js';
@@ -44,9 +45,11 @@ const wholeBlank = (folding: Folding, envelope: Envelope, pen: Pen): Drawing => 
 
 /** Some layers of the true-size drawing. */
 const trueBlank = (folding: Folding, envelope: Envelope, { scale }: Pen, layers: readonly Layer[]): Drawing =>
-  drawBlank(folding, envelope, { hatchSpacing: HATCH / scale, markLength: TICK / scale }).filter(
-    ({ layer }) => layers.includes(layer),
-  );
+  drawBlank(folding, envelope, {
+    hatchSpacing: HATCH / scale,
+    hatchDegrees: RISING,
+    markLength: TICK / scale,
+  }).filter(({ layer }) => layers.includes(layer));
 
 function scoresOf({ made, creases }: Folding, flap: FlapName): Drawing {
   const stops = !isSide(flap) && treatmentAt(made, flap) === 'folded';
@@ -63,8 +66,9 @@ function scoresOf({ made, creases }: Folding, flap: FlapName): Drawing {
 function cornerName({ made }: Folding, flap: FlapName, { scale, measure }: Pen): Drawing {
   const corner = blankCorners(made.blank)[flap];
   const capitals = (NAME * CAP_HEIGHT) / scale;
-  const wide = measure(flap, NAME, 'regular') / scale;
-  if (made.diagonal < 4 * wide) return [];
+  const width = (name: FlapName): number => measure(name, NAME, 'regular') / scale;
+  const wide = width(flap);
+  if (made.diagonal < 3 * Math.max(...FLAP_NAMES.map(width))) return [];
   const clear = CLEAR / scale;
   const half = capitals / 2;
   const places: Readonly<Record<FlapName, readonly [x: number, y: number]>> = {

@@ -43,4 +43,4 @@ function lining(folding: Folding): readonly Stage[] {
 
 /** A box is closed in a picture of its own. */
 const backWords = (folding: Folding, envelope: Envelope): string =>
-  `${folding.made.second ? 'The back' : `${closing(folding, envelope)}: the back`}. Dashed: edges under paper.`;
+  `${folding.made.second ? 'The back' : `${closing(folding, envelope)}: the back`}. Dashed: edges under paper; dotted: glue.`;

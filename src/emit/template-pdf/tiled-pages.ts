@@ -1,5 +1,6 @@
 import type { Box } from '../../drawing/box.js';
 import type { Drawing } from '../../drawing/drawing.js';
+import { liningFigure } from '../../drawing/lining-plate.js';
 import type { Tiling } from '../../drawing/tile.js';
 import type { Size } from '../../recipe/recipe.js';
 import { beside, type Block, stack } from '../../drawing/block.js';
@@ -45,7 +46,8 @@ function aboutBlock(setting: Setting, blank: Drawing, tiling: Tiling, room: Box)
   const head = heading(job, room.width, measure);
   const column = (room.width - COLUMN_GAP) / 2;
   const tiled = tiling.tiles.length > 1;
-  const lines = key([blank, ...tiling.tiles.map(({ joins }) => joins)], column, measure);
+  const lining = liningFigure(job.folding, job.envelope, measure)?.drawing ?? [];
+  const lines = key([blank, lining, ...tiling.tiles.map(({ joins }) => joins)], column, measure);
   const left = room.height - head.height - lines.height - 3 * SECTION_GAP;
   const laid = (): Block =>
     plan(

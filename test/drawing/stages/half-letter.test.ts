@@ -31,7 +31,7 @@ const CAPTIONS = [
   'Left flap in, then right. Glue on the bottom flap.',
   'Bottom flap up, glued.',
   'Card in.',
-  'Flap closed: the back. Dashed: edges under paper.',
+  'Flap closed: the back. Dashed: edges under paper; dotted: glue.',
   'The front: room for address and stamp.',
 ];
 const [MARKED, SCORED, NOTCHED, SIDES_IN, BOTTOM_UP, CARD_IN, BACK, FRONT] = CAPTIONS;

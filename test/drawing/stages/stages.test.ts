@@ -50,7 +50,7 @@ test('a box stands before it is glued', () => {
     'Left flap in, then right. Bottom flap over them, glued.',
     'Card in.',
     'Flap closed.',
-    'The back. Dashed: edges under paper.',
+    'The back. Dashed: edges under paper; dotted: glue.',
     'The front: room for address and stamp.',
   ]);
 });
