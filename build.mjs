@@ -1,6 +1,7 @@
-// Bundles plica into dist/, and lays beside it what it needs: fonts, the schema, the notices of what is bundled.
+// Bundles plica into dist/, and lays beside it what it needs: fonts, schemas, the notices of what is bundled.
 import { chmodSync, copyFileSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
+import { basename } from 'node:path';
 import { build } from 'esbuild';
 
 const FONTS = 'node_modules/@expo-google-fonts/source-sans-3';
@@ -10,7 +11,8 @@ const bundled = [await bundle('src/cli/main.ts', 'program.cjs'), await bundle('s
 escapeBeyondAscii('dist/program.cjs');
 copyFileSync('src/host/start.cjs', 'dist/plica.cjs');
 chmodSync('dist/plica.cjs', 0o755);
-copyFileSync('src/emit/json/facts.schema.json', 'dist/facts.schema.json');
+for (const schema of ['src/emit/json/facts', 'src/diff/difference', 'src/cli/log'])
+  copyFileSync(`${schema}.schema.json`, `dist/${basename(schema)}.schema.json`);
 mkdirSync('dist/fonts');
 copyFileSync(`${FONTS}/400Regular/SourceSans3_400Regular.ttf`, 'dist/fonts/regular.ttf');
 copyFileSync(`${FONTS}/600SemiBold/SourceSans3_600SemiBold.ttf`, 'dist/fonts/bold.ttf');

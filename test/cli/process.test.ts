@@ -30,13 +30,14 @@ test('check, from a file and from standard input', () => {
   expect(plica(folder, ['check', '-'], { input: GAPING })).toMatchObject({ code: 1 });
 });
 
-test('build writes PDF files with the fonts that come with the program', () => {
+test('build writes its files with the fonts that come with the program', () => {
   const folder = scratch({ 'a.plica': SOUND });
   const { code, err } = plica(folder, ['build', 'a.plica', '--out', 'deep/out']);
   expect(code).toBe(0);
   expect(err).toContain('deep/out/half-letter.cut-sheet.pdf');
   expect(readdirSync(join(folder, 'deep/out'))).toEqual([
     'half-letter.cut-sheet.pdf',
+    'half-letter.svg',
     'half-letter.template.pdf',
   ]);
 });
@@ -132,7 +133,9 @@ test('the package holds the program and what it needs, and nothing else', () => 
     'dist/program.cjs',
     'dist/index.js',
     'dist/types/src/index.d.ts',
+    'dist/difference.schema.json',
     'dist/facts.schema.json',
+    'dist/log.schema.json',
     'dist/fonts/regular.ttf',
     'dist/fonts/bold.ttf',
     'dist/fonts/LICENSE_FONT',
