@@ -278,6 +278,12 @@ describe('a side that cannot be read', () => {
       out: 'Nothing changed\n',
     });
     expect(await plicaIn(repository, ['diff', '--only', 'tides'])).toMatchObject({ code: 2, out: '' });
+    // Nothing differs, but what the mistake hides may.
+    expect(await plicaIn(repository, ['diff'])).toMatchObject({ code: 2, out: 'Nothing changed\n' });
+    repository.put({ 'tides.plica': recipe('tides') });
+    const { code, out } = await plicaIn(repository, ['diff', '--only', 'tides', '--fail-on', 'recut']);
+    expect(code).toBe(2);
+    expect(out).toContain('tides: cannot be read');
   });
 
   test('a file that is not text on one side ends it; on both, the others are compared', async () => {
