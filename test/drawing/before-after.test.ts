@@ -85,7 +85,7 @@ const wordsOf = ({ drawing }: Figure): readonly string[] => letteringOf(drawing)
 
 test('sides and marks that came out otherwise are told twice: as they are, over what they were', () => {
   const words = wordsOf(beforeAfter(older, newer, measure));
-  const figures = words.filter((text) => / in$/.test(text));
+  const figures = words.filter((text) => text.endsWith(' in'));
   expect(new Set(figures)).toEqual(
     new Set(['11 7/16 in', 'was 11 1/4 in', '5 3/16 in', 'was 5 1/16 in', '7 5/16 in', 'was 7 3/16 in']),
   );
