@@ -1,6 +1,6 @@
 /*
- * The library's only door. `compile` reads sources and comes to envelopes with their facts and findings; the rest prints
- * them. `format` lays out what `parse` has read. Nothing here touches a disk: what a recipe uses is read by the Reader that
+ * The library's only door. `compile` reads sources and comes to envelopes with their facts and findings; `diff` compares two
+ * such outcomes; the rest prints them. `format` lays out what `parse` has read. Nothing here touches a disk: what a recipe uses is read by the Reader that
  * the caller hands in.
  */
 export { parse } from '../grammar/parser.js';
@@ -11,6 +11,12 @@ export { renderJson } from './diagnostics/render-json.js';
 export { renderLine } from './diagnostics/render-line.js';
 export { renderSarif, type Tool } from './diagnostics/render-sarif.js';
 export { renderText } from './diagnostics/render-text.js';
+export { diff } from './diff/diff.js';
+export type { Changed, Consequence, Difference, EnvelopeChange, Side } from './diff/difference.js';
+export { renderHtml as renderDifferenceHtml } from './diff/render-html.js';
+export { renderJson as renderDifferenceJson } from './diff/render-json.js';
+export { renderMarkdown as renderDifferenceMarkdown } from './diff/render-markdown.js';
+export { renderText as renderDifferenceText } from './diff/render-text.js';
 export { renderCutSheetText } from './emit/cut-sheet/render-text.js';
 export { cutSheet } from './emit/cut-sheet/sheet.js';
 export type { EmitOptions, Emitter, Job, PageName } from './emit/emitter.js';
