@@ -131,6 +131,12 @@ describe('edits of what is shared', () => {
     expect(difference.shared).toEqual([]);
   });
 
+  test('a value of the style that comes to hold because the envelope’s own is gone is an edit of its own', () => {
+    const difference = compareFiles(BOOK, revised('specs/from-stock.plica', ['  blank: 8 1/2\n', '']));
+    expect(said(difference)).toEqual(['changed drawer-square']);
+    expect(difference.shared).toEqual([]);
+  });
+
   test('an envelope that another is like is shared too', () => {
     const text =
       'units mm\nenvelope tides {\n  card: A6\n  seam: 12\n}\nenvelope moon like tides {\n  tags: moon\n}\n';
@@ -182,6 +188,12 @@ describe('envelopes that come, go, or are called otherwise', () => {
       ['tides, flat', 'tides, year'],
     );
     expect(said(compareFiles(BOOK, after))).toEqual(['removed half-letter', 'added half-tides']);
+  });
+
+  test('another name and other units, by which what is left out goes', () => {
+    const text = 'units mm\nenvelope tides {\n  card: A6\n}\n';
+    const after = text.replace('units mm', 'units in').replace('envelope tides', 'envelope moon');
+    expect(said(compareTexts(text, after))).toEqual(['added moon', 'removed tides']);
   });
 
   test('of envelopes that are all alike, the first by name was the first', () => {

@@ -139,6 +139,15 @@ describe('a statement that comes to something else', () => {
     expect(others.map((said) => said.replace(/:.*/, ''))).toEqual(['ease', 'seam', 'step', 'tolerance']);
   });
 
+  test('another text in other units', () => {
+    const text = 'units in\nenvelope tides {\n  card: 8 x 5\n}\n';
+    const after = text.replace('units in', 'units cm').replace('8 x 5', '20 x 12');
+    expect(onlyChange(compareTexts(text, after)).written.map(words)).toEqual([
+      'units: in, here → cm, here',
+      'card: 8 x 5 (8 x 5 in), here → 20 x 12 (20 x 12 cm), here',
+    ]);
+  });
+
   test('units that only what is left out goes by', () => {
     const text = 'units in\nenvelope tides {\n  card: 148 mm x 105 mm\n}\n';
     expect(onlyChange(compareTexts(text, text.replace('units in', 'units mm'))).written.map(words)).toEqual([
