@@ -46,7 +46,10 @@ export const CONSEQUENCES = [
 
 export type Consequence = (typeof CONSEQUENCES)[number];
 
-/** Where something is written: in the envelope's own block, or in a style or a paper that others may share. */
+/**
+ * Where something is written: in the envelope's own block, or in a style or a paper that others may share. (An envelope that it is
+ * `like` counts as a style.)
+ */
 export type Place =
   | { readonly kind: 'here' }
   | { readonly kind: 'style'; readonly name: string }

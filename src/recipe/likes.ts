@@ -173,11 +173,11 @@ function said(
 ): readonly PropertyName[] {
   const adds = new Map(added);
   const states = (entry: Entry | undefined): boolean => (entry?.state ?? 'default') !== 'default';
-  return ALTERNATIVES.flatMap(([one, other]) => [[one, other] as const, [other, one] as const]).flatMap(
-    ([here, there]) => {
-      const stated = here.every((name) => states(nearer.get(name)));
-      const complete = there.every((name) => states(nearer.get(name)) || states(adds.get(name)));
-      return stated && complete ? there.filter((name) => states(adds.get(name))) : [];
-    },
-  );
+  return BOTH_WAYS.flatMap(([here, there]) => {
+    const stated = here.every((name) => states(nearer.get(name)));
+    const complete = there.every((name) => states(nearer.get(name)) || states(adds.get(name)));
+    return stated && complete ? there.filter((name) => states(adds.get(name))) : [];
+  });
 }
+
+const BOTH_WAYS = ALTERNATIVES.flatMap(([one, other]) => [[one, other] as const, [other, one] as const]);
