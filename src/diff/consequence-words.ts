@@ -1,8 +1,9 @@
-import { CONSEQUENCES, type Consequence } from './difference.js';
+import { blank, ownPaper } from './consequence.js';
+import { CONSEQUENCES, type Changed, type Consequence } from './difference.js';
 
 /** What a consequence asks of whoever has the envelope made, or cut, as it was. */
-export const CONSEQUENCE_WORDS: Readonly<Record<Consequence, string>> = {
-  recut: 'Cut anew: the blank, or the lining, is another one.',
+const CONSEQUENCE_WORDS: Readonly<Record<Consequence, string>> = {
+  recut: 'Cut anew: the blank is another one.',
   restock: 'Take other paper: the blank keeps its size.',
   rescore: 'Score anew: the blank keeps its size; marks or scores differ.',
   retrim: 'Trim anew: the marks stay, tips or notches are cut otherwise.',
@@ -15,9 +16,22 @@ export const CONSEQUENCE_WORDS: Readonly<Record<Consequence, string>> = {
 export const reachesPaper = (consequence: Consequence): boolean =>
   CONSEQUENCES.indexOf(consequence) < CONSEQUENCES.indexOf('wording');
 
-/** What several ask together, in sentences: who cuts anew does all the rest anew as well, and words follow paper. */
-export function consequenceWords(consequences: readonly Consequence[]): string {
+/** What several ask together, in sentences: who cuts the blank anew does all the rest anew as well, and words follow paper. */
+export function consequenceWords(change: Changed): string {
+  const { consequences, before, after } = change;
   const [first = 'none'] = consequences;
-  const others = first === 'recut' ? [] : consequences.slice(1).filter(reachesPaper);
-  return [first, ...others].map((consequence) => CONSEQUENCE_WORDS[consequence]).join(' ');
+  const others = first === 'recut' && blank(before, after) ? [] : consequences.slice(1).filter(reachesPaper);
+  return [first, ...others].flatMap((consequence) => wordsOf(consequence, change)).join(' ');
+}
+
+/** Of a lining it is said that it is the lining; that one has come or gone says all of its paper. */
+function wordsOf(consequence: Consequence, { before, after }: Changed): readonly string[] {
+  const [was, is] = [before.facts.liner, after.facts.liner];
+  if (consequence === 'recut' && !blank(before, after))
+    return [
+      `${was && is ? 'Cut the lining anew' : is ? 'Cut a lining' : 'Leave the lining out'}: the blank keeps its size.`,
+    ];
+  if (consequence === 'restock' && !ownPaper(before, after))
+    return was && is ? ['Take other paper for the lining.'] : [];
+  return [CONSEQUENCE_WORDS[consequence]];
 }

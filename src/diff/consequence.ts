@@ -33,10 +33,14 @@ const where =
   (before, after) =>
     !same(before, after) && test(before, after);
 
-const blank = differs(({ folding }) => folding.made.blank);
+/** Whether the blank itself is cut otherwise, not only its lining. */
+export const blank = differs(({ folding }) => folding.made.blank);
 const lining = differs(({ facts: { liner } }) => liner && [liner.width, liner.height, liner.area]);
 
 const papers = differs(({ envelope, facts }) => papersUsed(envelope, facts).map(stock));
+
+/** Whether the blank is of other paper, not only its lining. */
+export const ownPaper = differs(({ envelope: { paper } }) => paper.value && stock(paper.value));
 
 const marks = differs(({ folding: { made, creases } }) => [
   made.first,

@@ -72,8 +72,9 @@ interface Reader {
   readonly difference: Read;
 }
 
+/** The other system is left out where its decimals show nothing. */
 const both = (value: number, own: string, other: string): string =>
-  `${signed(value, own)} (${signed(value, other)})`;
+  Number.parseFloat(other) === 0 ? signed(value, own) : `${signed(value, own)} (${signed(value, other)})`;
 
 /** A number's text with its sign. */
 const signed = (value: number, text: string): string => (value > 0 ? `+${text}` : text);

@@ -142,7 +142,7 @@ function changedChapter(change: Changed): Chapter {
     formerName: before.envelope.name === name ? null : before.envelope.name,
     kind,
     consequences,
-    words: consequenceWords(consequences),
+    words: consequenceWords(change),
     at: atOf(after.envelope.span),
     written: change.written.map(writtenRow),
     figures: figureRows(change.figures, rulerOf(after)),

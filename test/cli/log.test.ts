@@ -69,7 +69,7 @@ test('a style in another file: what follows on paper, by commit', async () => {
     `${dayText(3)}  ${second.slice(0, 8)}  Wider seams`,
     '  half-letter: recut, rescore',
     '    tides.plica:6',
-    '    Cut anew: the blank, or the lining, is another one.',
+    '    Cut anew: the blank is another one.',
     '    written',
     '      seam  1/2 → 3/4  style house, house.plica:4',
   ]);

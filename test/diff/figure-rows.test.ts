@@ -75,3 +75,10 @@ test('left out: what reads alike, and scores beside their marks', () => {
   expect(row(figure('closure', [76.11], [76.12]), millimetres)).toEqual([]);
   expect(row(figure('seal-score', [100], [110]), millimetres)).toEqual([]);
 });
+
+test('a difference that the other system’s decimals do not show is told in one system', () => {
+  // 0.1 g is 0.0035 oz.
+  expect(row(figure('mass', [4.5], [4.6], 'mass'), millimetres)).toEqual([
+    ['mass', '4.5 g', '4.6 g', '+0.1 g'],
+  ]);
+});
