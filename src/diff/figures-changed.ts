@@ -53,6 +53,7 @@ function finding({ name, after, figures, written }: Changed, then: string): read
       message: `${name} comes out otherwise than ${then}, though no \`expect\` of it was touched`,
       at: after.envelope.span,
       related: written
+        .filter(({ property }) => !ONLY_WORDS.has(property))
         .flatMap(({ property, after: value }) =>
           value ? [{ span: value.span, text: `${property} is not what it was` }] : [],
         )
@@ -62,6 +63,9 @@ function finding({ name, after, figures, written }: Changed, then: string): read
     }),
   ];
 }
+
+/** What no figure follows from. */
+const ONLY_WORDS: ReadonlySet<string> = new Set(['title', 'note', 'tags']);
 
 /** How many statements and figures are shown. */
 const MOST = 4;

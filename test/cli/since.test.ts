@@ -53,6 +53,15 @@ test('as people see it: the figures, and the statement that did it', async () =>
   expect(await plicaIn(repository, ['check', '--strict'])).toMatchObject({ code: 0 });
 });
 
+test('what does not move a figure is not pointed at', async () => {
+  const repository = revised(
+    { 'tides.plica': card('tides') },
+    { 'tides.plica': card('tides', 'title: "High water"', 'note: "Dry it."', 'seam: 9/16', 'tags: flat') },
+  );
+  const { out } = await plicaIn(repository, ['check', '--since', 'HEAD']);
+  expect(out.match(/\w+ is not what it was/g)).toEqual(['seam is not what it was']);
+});
+
 /** A recipe before and after, and whether it is found. */
 const REVISIONS: readonly (readonly [what: string, before: string, after: string, isFound: boolean])[] = [
   ['nothing is expected', card('tides'), card('tides', 'seam: 9/16'), true],
