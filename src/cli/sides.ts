@@ -1,5 +1,5 @@
 import type { Host, Trouble } from '../host/host.js';
-import { resolveCommit } from '../host/repository.js';
+import { findRepository, resolveCommit } from '../host/repository.js';
 import { visible } from '../text/visible.js';
 import { complain } from './command.js';
 import { INPUT } from './inputs.js';
@@ -15,6 +15,8 @@ export type Sides = readonly [before: Side, after: Side];
  * of them only.
  */
 export function sidesOf(operands: readonly string[], host: Host): Sides | Trouble {
+  const empty = operands.indexOf('');
+  if (empty >= 0) return trouble(`${empty === 0 ? 'OLD' : 'NEW'} is empty; it is to be a path or a revision`);
   const [first, second] = operands;
   const before =
     first === undefined
@@ -57,7 +59,7 @@ function olderSide(operand: string, host: Host): Side | Trouble {
 
 /** An operand by itself: a path, `REVISION:PATH`, or a revision. What is both a path and a revision is the path. */
 function sideOf(operand: string, host: Host): Side | Trouble {
-  if (isPath(operand, host)) {
+  if (isPath(operand, host) && !isGitsOwn(operand, host)) {
     sayOtherReading(operand, host);
     return { kind: 'side', host, paths: [operand], label: null };
   }
@@ -68,6 +70,13 @@ function sideOf(operand: string, host: Host): Side | Trouble {
 
 const isPath = (operand: string, host: Host): boolean =>
   operand !== INPUT && host.kind(operand) !== 'missing';
+
+/** In the folder of a bare repository lie files of git's own, `HEAD` first of all: there the revision is meant. */
+function isGitsOwn(path: string, host: Host): boolean {
+  if (LOOKS_LIKE_A_PATH.test(path)) return false;
+  const repository = findRepository(host);
+  return repository.kind === 'repository' && repository.isBare && resolveCommit(host, path).kind === 'commit';
+}
 
 /** `REVISION:PATH` in two; without a path it is empty. A colon in braces is the revision's. */
 function splitAtColon(operand: string): readonly [revision: string, path: string] {
@@ -85,6 +94,9 @@ function sayOtherReading(path: string, host: Host): void {
 const LOOKS_LIKE_A_PATH = /\.plica$|^\.|^\/|\/$/;
 
 function neither(operand: string, reason: string, host: Host): string {
+  const [, older, newer] = /^(.+?)\.{2,3}([^./].*)$/.exec(operand) ?? [];
+  if (older !== undefined && newer !== undefined && resolveCommit(host, older).kind === 'commit')
+    return `${visible(operand)}: two revisions are given apart: \`plica diff ${visible(older)} ${visible(newer)}\``;
   const near = didYouMean(nearPaths(host, operand).map(visible));
   return `${visible(operand)}: there is no such file or folder here, and as a revision it cannot be read (${reason})${near}`;
 }

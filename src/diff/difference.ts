@@ -117,4 +117,6 @@ export interface SharedEdit {
 export interface Difference {
   readonly changes: readonly EnvelopeChange[];
   readonly shared: readonly SharedEdit[];
+  /** Not all of both sides could be read, so that there may be more. */
+  readonly isPartial?: boolean;
 }

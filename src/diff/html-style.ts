@@ -16,6 +16,7 @@ section { border-top: 1px solid var(--line); margin-top: 2rem; padding-top: 1rem
 .gone { color: var(--faint); }
 code { font: 0.9em ui-monospace, monospace; overflow-wrap: anywhere; }
 .table { overflow-x: auto; }
+tr > :first-child code { white-space: nowrap; }
 table { border-collapse: collapse; margin: 1rem 0; font-variant-numeric: tabular-nums; }
 th, td { text-align: left; vertical-align: top; padding: 0.2rem 1.2rem 0.2rem 0; border-bottom: 1px solid var(--line); }
 th { font-weight: 400; }

@@ -20,6 +20,7 @@ export function renderJson(difference: Difference): string {
   const content = {
     format: 'plica-difference',
     version: 1,
+    isPartial: difference.isPartial ?? false,
     summary: { ...kinds, consequences },
     changes: difference.changes.map(changeOf),
     shared: difference.shared.map(({ change, place, reaches }) => ({

@@ -20,14 +20,18 @@ export function tally({ changes }: Difference): Tally {
   return { kinds, consequences };
 }
 
-/** `3 envelopes changed: 1 recut, 2 wording; 1 added`; `Nothing changed` where nothing did. */
+/** `3 envelopes changed: 1 recut, 2 wording; 1 added`; `Nothing changed` where nothing did; and whether there may be more. */
 export function tallyWords(difference: Difference): string {
   const { kinds, consequences } = tally(difference);
   const counted = KINDS.filter((kind) => kinds[kind] > 0).map((kind, index) => {
     const noun = index > 0 ? '' : kinds[kind] === 1 ? ' envelope' : ' envelopes';
     return `${kinds[kind]}${noun} ${kind === 'changed' ? `changed: ${asked(consequences)}` : KIND_WORDS[kind]}`;
   });
-  return counted.length === 0 ? 'Nothing changed' : counted.join('; ');
+  if (counted.length === 0) return `Nothing changed${difference.isPartial ? ' in what could be read' : ''}`;
+  return [
+    ...counted,
+    ...(difference.isPartial && kinds.unreadable === 0 ? ['not all could be read'] : []),
+  ].join('; ');
 }
 
 const KINDS = ['changed', 'renamed', 'added', 'removed', 'unreadable'] as const;

@@ -279,11 +279,24 @@ describe('a side that cannot be read', () => {
     });
     expect(await plicaIn(repository, ['diff', '--only', 'tides'])).toMatchObject({ code: 2, out: '' });
     // Nothing differs, but what the mistake hides may.
-    expect(await plicaIn(repository, ['diff'])).toMatchObject({ code: 2, out: 'Nothing changed\n' });
+    expect(await plicaIn(repository, ['diff'])).toMatchObject({
+      code: 2,
+      out: 'Nothing changed in what could be read\n',
+    });
     repository.put({ 'tides.plica': recipe('tides') });
     const { code, out } = await plicaIn(repository, ['diff', '--only', 'tides', '--fail-on', 'recut']);
     expect(code).toBe(2);
     expect(out).toContain('tides: cannot be read');
+  });
+
+  test('a new file with a mistake is not told as nothing, in a review either', async () => {
+    const repository = scratchRepository();
+    repository.commit('Moon', { 'moon.plica': recipe('moon') });
+    repository.put({ 'tides.plica': BROKEN });
+    expect(await plicaIn(repository, ['diff', '--format', 'markdown'])).toMatchObject({
+      code: 2,
+      out: '**Nothing changed in what could be read.**\n',
+    });
   });
 
   test('a file that is not text on one side ends it; on both, the others are compared', async () => {
@@ -324,6 +337,10 @@ describe('what names nothing', () => {
       ['card'],
       'card: there is no such file or folder here, and as a revision it cannot be read (`card`: there is no such revision); did you mean `cards`?',
     ],
+    // As a build has it whose variable is not set.
+    [[''], 'OLD is empty; it is to be a path or a revision'],
+    [['HEAD', ''], 'NEW is empty; it is to be a path or a revision'],
+    [['v1..HEAD'], 'v1..HEAD: two revisions are given apart: `plica diff v1 HEAD`'],
     [
       ['v2', 'HEAD'],
       'v2: there is no such file or folder here, and as a revision it cannot be read (`v2`: there is no such revision)',
@@ -383,11 +400,13 @@ describe('what names nothing', () => {
       out: '',
       err: 'plica: a bare repository has no work tree; say two revisions to compare\n',
     });
-    expect(await changed(repositoryAt(bare), ['v1', 'main'])).toEqual({
-      code: 1,
-      err: '',
-      changes: ['tides'],
-    });
+    // git keeps a file `HEAD` in that folder: the revision is meant.
+    for (const newer of ['main', 'HEAD'])
+      expect(await changed(repositoryAt(bare), ['v1', newer])).toEqual({
+        code: 1,
+        err: '',
+        changes: ['tides'],
+      });
   });
 });
 

@@ -31,6 +31,22 @@ test('layout, order, comments and another spelling of a length are no change: on
   expect(renderMarkdown(differenceOf('only-layout'))).toBe('**Nothing changed.**\n');
 });
 
+test('where not all could be read, nothing claims that all is told', () => {
+  const said = (name: string) =>
+    renderText({ ...differenceOf(name), isPartial: true })
+      .split('\n')
+      .at(-2);
+  expect(said('only-layout')).toBe('Nothing changed in what could be read');
+  expect(said('only-words')).toMatch(/^\d+ envelopes? changed: .*; not all could be read$/);
+  expect(renderMarkdown({ ...differenceOf('only-layout'), isPartial: true })).toBe(
+    '**Nothing changed in what could be read.**\n',
+  );
+  const { isPartial } = JSON.parse(renderJson({ ...differenceOf('only-layout'), isPartial: true })) as {
+    isPartial: unknown;
+  };
+  expect(isPartial).toBe(true);
+});
+
 test('an eighth of an inch more ease, worked out by hand', () => {
   // Face 8 7/8 × 5 7/8: blank 14.75/√2 + 1 = 11.430 → 11 7/16 in. D = 11.4375·√2 = 16.175: side mark (D − 8.875)/√2 =
   // 5.162 → 5 3/16, seal mark (D − 5.875)/√2 = 7.283 → 7 5/16. They were 11 1/4, 5 1/16, 7 3/16 (common practice, no source).

@@ -59,13 +59,13 @@ of those does), and with 2 where not all of both sides can be read.`,
     const only = given.value('only');
     const missing = only === null ? null : noSuchEnvelope(only, compiled);
     if (missing !== null) return refuse(host, missing);
-    const whole = differenceOf(compiled.before, compiled.after);
-    const difference = only === null ? whole : ofEnvelope(only, whole);
+    const all = { ...differenceOf(compiled.before, compiled.after), isPartial: !compiled.whole };
+    const difference: Difference = only === null ? all : ofEnvelope(only, all);
     host.out.write(await (RENDERERS[given.value('format') ?? 'text'] as Renderer)(difference, given, host));
     return worst(
       picture === null ? 0 : await draw(difference, picture, host),
       codeOf(difference, given.value('fail-on')?.split(',') ?? null),
-      only === null && !compiled.whole ? 2 : 0,
+      difference.isPartial ? 2 : 0,
     );
   },
 };

@@ -64,7 +64,8 @@ async function compare(before: State, after: State, given: Arguments, host: Host
   const compiled = await compileSides(driverSides(before, after, host), given, host);
   if (compiled === null) return;
   const palette = (await paletteFor(host.out, host, given)) ?? plain;
-  host.out.write(renderText(diff(compiled.before, compiled.after), palette, textWidth(host.out)));
+  const difference = { ...diff(compiled.before, compiled.after), isPartial: !compiled.whole };
+  host.out.write(renderText(difference, palette, textWidth(host.out)));
 }
 
 /** A state of a file; or why it is none of a recipe. */
