@@ -6,10 +6,10 @@ const CONSEQUENCE_WORDS: Readonly<Record<Consequence, string>> = {
   recut: 'Cut anew: the blank is another one.',
   restock: 'Take other paper: the blank keeps its size.',
   rescore: 'Score anew: the blank keeps its size; marks or scores differ.',
-  retrim: 'Trim anew: the marks stay, tips or notches are cut otherwise.',
-  reglue: 'Glue anew: the paper is cut as before; seams, tape or fastening differ.',
+  retrim: 'Trim anew: tips or notches are cut otherwise.',
+  reglue: 'Glue anew: seams, tape or fastening differ.',
   wording: 'Only words: what is made stays as it is.',
-  none: 'Nothing to do: it is only written otherwise.',
+  none: 'Nothing to do: paper and words stay as they are.',
 };
 
 /** Whether paper is worked otherwise. */

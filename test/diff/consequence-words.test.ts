@@ -57,7 +57,21 @@ const ROWS: readonly (readonly [
     'a lining comes, and the flap is cut otherwise',
     PLAIN,
     [...LINED, 'flap: rounded 12'],
-    `Cut a lining: ${KEEPS} Trim anew: the marks stay, tips or notches are cut otherwise.`,
+    `Cut a lining: ${KEEPS} Trim anew: tips or notches are cut otherwise.`,
+  ],
+  [
+    // Scored and cut otherwise: no sentence may say of the marks, or of the cut, that they stay.
+    'the hinge moves to the short edge of the same square',
+    PLAIN,
+    [...PLAIN, 'opens: end'],
+    'Score anew: the blank keeps its size; marks or scores differ. Trim anew: tips or notches are cut otherwise. Glue anew: seams, tape or fastening differ.',
+  ],
+  // A heavier card: the mass grows, and what is made is made as before.
+  [
+    'what goes in weighs more',
+    PLAIN,
+    [...PLAIN, 'contents: 40 g'],
+    'Nothing to do: paper and words stay as they are.',
   ],
 ];
 
