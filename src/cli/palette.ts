@@ -8,13 +8,19 @@ export async function paletteFor(outlet: Outlet, { env }: Host, given: Arguments
   const { Chalk } = await import('chalk');
   const chalk = new Chalk({ level: 1 });
   return {
-    error: chalk.bold.red,
-    warning: chalk.bold.yellow,
-    note: chalk.bold.cyan,
-    strong: chalk.bold,
-    faint: chalk.dim,
+    error: ink(chalk.bold.red),
+    warning: ink(chalk.bold.yellow),
+    note: ink(chalk.bold.cyan),
+    strong: ink(chalk.bold),
+    faint: ink(chalk.dim),
   };
 }
+
+/** One text at a time: an ink would print all that it is handed, as `map` hands over the index and the list too. */
+const ink =
+  (paint: (text: string) => string) =>
+  (text: string): string =>
+    paint(text);
 
 function wantsColour(outlet: Outlet, env: Host['env'], when: string): boolean {
   if (when !== 'auto') return when === 'always';

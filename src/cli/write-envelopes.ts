@@ -5,7 +5,7 @@ import type { Host } from '../host/host.js';
 import { shown } from '../host/reader.js';
 import { visible } from '../text/visible.js';
 import type { Arguments } from './arguments.js';
-import { chosenEmitters, EMIT } from './chosen-emitters.js';
+import { chosenKinds, EMIT } from './chosen-kinds.js';
 import { complain, type ExitCode, type Option } from './command.js';
 import { readLength } from './read-length.js';
 import { stampDate } from './stamp-date.js';
@@ -37,7 +37,8 @@ export const OUTPUT_OPTIONS: readonly Option[] = [
 /** What is to be written where. */
 export interface Order {
   readonly folder: string;
-  readonly emitters: readonly Emitter[];
+  /** The names of the kinds of file. */
+  readonly kinds: ReadonlySet<string>;
   readonly options: Omit<EmitOptions, 'fonts'>;
 }
 
@@ -53,15 +54,17 @@ export function readOrder(given: Arguments, { env }: Host): Order | string {
   const date = stampDate(env['SOURCE_DATE_EPOCH']);
   if (date === null) return 'SOURCE_DATE_EPOCH is not a number of seconds since 1970';
   const page = given.value('page') as PageName | null;
-  return { folder, emitters: chosenEmitters(given.value('emit')), options: { page, margin, date } };
+  return { folder, kinds: chosenKinds(given.value('emit')), options: { page, margin, date } };
 }
 
 /** Writes the files of each envelope, all or none, and says so; the first that cannot be written ends it. */
 export async function writeEnvelopes(
   recipes: readonly CompiledRecipe[],
-  { folder, emitters, options }: Order,
+  { folder, kinds, options }: Order,
   host: Host,
 ): Promise<ExitCode> {
+  const { EMITTERS } = await import('../emit/index.js');
+  const emitters = EMITTERS.filter(({ name }) => kinds.has(name));
   const fonts = host.fonts();
   const names: string[] = [];
   for (const recipe of recipes) {
@@ -73,7 +76,7 @@ export async function writeEnvelopes(
     }
     names.push(...files.map(({ name }) => name));
   }
-  host.err.write(success(folder, names, emitters));
+  host.err.write(success(folder, names, kinds));
   return 0;
 }
 
@@ -89,12 +92,10 @@ async function emitAll(emitters: readonly Emitter[], recipe: CompiledRecipe, opt
 /** How many names fit the line that says what was written. */
 const NAMED = 2;
 
-function success(folder: string, names: readonly string[], emitters: readonly Emitter[]): string {
+function success(folder: string, names: readonly string[], kinds: ReadonlySet<string>): string {
   const paths = names.slice(0, NAMED).map((name) => visible(shown(join(folder, name))));
   const more = names.length - paths.length;
   const list = more > 0 ? `${paths.join(', ')} and ${counted(more, 'more file')}` : paths.join(' and ');
-  const next = emitters.some(({ name }) => name === 'template')
-    ? '; next: print a template at 100 % and measure its scale bars'
-    : '';
+  const next = kinds.has('template') ? '; next: print a template at 100 % and measure its scale bars' : '';
   return names.length > 0 ? `wrote ${list}${next}\n` : 'nothing of that kind to write\n';
 }

@@ -7,6 +7,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import type { Facts } from '../folding/facts.js';
 import type { Folding } from '../folding/folding.js';
 import type { Envelope } from '../recipe/recipe.js';
+import type { Kind } from './kinds.js';
 
 /** What an emitter works from: one envelope with its folding, its numbers and its findings. */
 export interface Job {
@@ -36,13 +37,7 @@ export interface Output {
 }
 
 /** A kind of file that `build` writes. */
-export interface Emitter {
-  /** As `--emit` names it. */
-  readonly name: string;
-  /** What it is, in a few words, for `build --help`. */
-  readonly summary: string;
-  /** Whether a build writes it where nothing else is asked for. */
-  readonly byDefault: boolean;
+export interface Emitter extends Kind {
   readonly mediaType: string;
   /** One file or more; none where the envelope has nothing of the kind. */
   readonly emit: (job: Job, options: EmitOptions) => Promise<readonly Output[]>;

@@ -8,5 +8,5 @@ import { steps } from './steps/steps.js';
 import { svg } from './svg/svg.js';
 import { template } from './template-pdf/template-pdf.js';
 
-/** Every kind of file that a build writes, in the order in which they are named. */
+/** What writes each kind of file, in the order in which kinds.ts names them. */
 export const EMITTERS: readonly Emitter[] = [cutSheetPdf, template, svg, steps, card, dxf, fold, print];

@@ -106,7 +106,7 @@ test('one file alone, with one that it uses elsewhere; what is built starts no n
   rmSync(join(folder, 'papers/house.plica'));
   await said('papers/house.plica is gone\nerror[unknown-name]');
   expect(await end('SIGINT')).toBe(0);
-  expect(readdirSync(join(folder, 'out'))).toEqual(['ebb.cut-sheet.pdf', 'ebb.template.pdf']);
+  expect(readdirSync(join(folder, 'out'))).toEqual(['ebb.cut-sheet.pdf', 'ebb.svg', 'ebb.template.pdf']);
 });
 
 test('when nobody reads it any more, the next save ends it', { timeout: PATIENCE }, async () => {

@@ -1,4 +1,4 @@
-import { EMITTERS_LISTED } from '../chosen-emitters.js';
+import { KINDS_LISTED } from '../chosen-kinds.js';
 import { type Command, complain, worst } from '../command.js';
 import { choose, codeOf, compileInputs, ONLY, STRICT } from '../compile-inputs.js';
 import { sayFindings } from '../say-findings.js';
@@ -10,7 +10,7 @@ export const build: Command = {
   takes: [0, Infinity],
   summary: 'write cut sheets, true-size templates and drawings',
   details: `Writes the files of every envelope in the files given (or in the working folder):
-${EMITTERS_LISTED}
+${KINDS_LISTED}
 A lining has drawings and pages of its own. An envelope with an error is not built; the
 others are. Files of the same names are replaced, nothing else in the folder is touched.`,
   example: 'plica build specs --out out --page a4',

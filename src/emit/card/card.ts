@@ -1,14 +1,13 @@
 import { summaryCard } from '../../drawing/summary-card.js';
 import { FACE_WORDS, sizes } from '../../drawing/words.js';
 import type { EmitOptions, Emitter, Job } from '../emitter.js';
+import { KINDS } from '../kinds.js';
 import { fontMeasure } from '../font-measure.js';
 import { renderSvg } from '../svg/render-svg.js';
 
 /** One small picture of an envelope, for a list of recipes or a page about one. */
 export const card: Emitter = {
-  name: 'card',
-  summary: 'one small picture: the open blank, the closed envelope and their sizes, as SVG',
-  byDefault: false,
+  ...KINDS.card,
   mediaType: 'image/svg+xml',
   emit: async (job, options) => [{ extension: '.card.svg', bytes: await picture(job, options) }],
 };

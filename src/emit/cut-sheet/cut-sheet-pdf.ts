@@ -3,6 +3,7 @@ import { place } from '../../drawing/place.js';
 import { stepRows } from '../../drawing/step-strip.js';
 import type { Size } from '../../recipe/recipe.js';
 import type { EmitOptions, Emitter, Job } from '../emitter.js';
+import { KINDS } from '../kinds.js';
 import { paperSize, WIDEST_MARGIN } from '../paper-size.js';
 import { openDocument, type PdfDocument, POINTS_PER_MM } from '../pdf/document.js';
 import { paint } from '../pdf/paint.js';
@@ -13,9 +14,7 @@ import { cutSheet } from './sheet.js';
 
 /** The cut sheet as pages to print and lay on the bench, with a dimensioned drawing of the blank. */
 export const cutSheetPdf: Emitter = {
-  name: 'cut-sheet',
-  summary: 'the sheet to work from at the bench, as PDF',
-  byDefault: true,
+  ...KINDS['cut-sheet'],
   mediaType: 'application/pdf',
   emit: async (job, options) => [{ extension: '.cut-sheet.pdf', bytes: await pages(job, options) }],
 };

@@ -7,13 +7,12 @@ import type { Figure } from '../../drawing/figure.js';
 import { liningPlate } from '../../drawing/lining-plate.js';
 import { plate } from '../../drawing/plate.js';
 import type { EmitOptions, Emitter, Job, Output } from '../emitter.js';
+import { KINDS } from '../kinds.js';
 import { fontMeasure } from '../font-measure.js';
 import { renderDxf } from './render-dxf.js';
 
 export const dxf: Emitter = {
-  name: 'dxf',
-  summary: 'the blank at true size for cutting machines, as DXF in mm',
-  byDefault: false,
+  ...KINDS.dxf,
   mediaType: 'image/vnd.dxf',
   emit: write,
 };

@@ -11,6 +11,7 @@ import { LINE_KINDS } from '../../drawing/line-kinds.js';
 import { plate } from '../../drawing/plate.js';
 import { bounds } from '../../plane/polygon.js';
 import type { EmitOptions, Emitter, Job } from '../emitter.js';
+import { KINDS } from '../kinds.js';
 import { openDocument } from '../pdf/document.js';
 import { declareLayers } from '../pdf/layers.js';
 import { paint } from '../pdf/paint.js';
@@ -18,9 +19,7 @@ import { declareSpotColours } from '../pdf/spot-colours.js';
 import { isCutting, type Step, STEP_OF, STEPS } from './steps.js';
 
 export const print: Emitter = {
-  name: 'print',
-  summary: 'the blank for a print shop, a layer and a spot colour for each step, as PDF',
-  byDefault: false,
+  ...KINDS.print,
   mediaType: 'application/pdf',
   emit: async (job, options) => [{ extension: '.print.pdf', bytes: await write(job, options) }],
 };

@@ -2,15 +2,14 @@ import type { Figure } from '../../drawing/figure.js';
 import { liningPlate } from '../../drawing/lining-plate.js';
 import { plate } from '../../drawing/plate.js';
 import type { EmitOptions, Emitter, Job, Output } from '../emitter.js';
+import { KINDS } from '../kinds.js';
 import { fontMeasure } from '../font-measure.js';
 import { describeBlank, describeLining } from './descriptions.js';
 import { type About, renderSvg } from './render-svg.js';
 
 /** The true-size drawing for cutting machines, drawing programs and web pages. */
 export const svg: Emitter = {
-  name: 'svg',
-  summary: 'the blank at true size, a named group for each kind of line, as SVG',
-  byDefault: true,
+  ...KINDS.svg,
   mediaType: 'image/svg+xml',
   emit: write,
 };

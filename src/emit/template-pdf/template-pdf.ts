@@ -9,6 +9,7 @@ import { flapNames } from '../../drawing/flap-names.js';
 import { place, SQUARE_TO_PAGE } from '../../drawing/place.js';
 import type { Size } from '../../recipe/recipe.js';
 import type { EmitOptions, Emitter, Job } from '../emitter.js';
+import { KINDS } from '../kinds.js';
 import { paperSize, WIDEST_MARGIN } from '../paper-size.js';
 import { LONGEST_PAGE, openDocument } from '../pdf/document.js';
 import { paint, paintWithin } from '../pdf/paint.js';
@@ -18,9 +19,7 @@ import { type Page, type Setting, turned } from './page.js';
 import { tiledPages } from './tiled-pages.js';
 
 export const template: Emitter = {
-  name: 'template',
-  summary: 'the blank at true size, in tiles where the paper is smaller, as PDF',
-  byDefault: true,
+  ...KINDS.template,
   mediaType: 'application/pdf',
   emit: async (job, options) => [{ extension: '.template.pdf', bytes: await write(job, options) }],
 };
