@@ -1,3 +1,4 @@
+import { stripVTControlCharacters } from 'node:util';
 import { expect, test } from 'vitest';
 import { GAPING, plica, SOUND, TIGHT } from '../support/command-line.js';
 
@@ -9,6 +10,14 @@ test('the sheet on standard output, in the recipe’s own units with the others 
   // 11 1/4 in for a card of 8 1/2 x 5 1/2 in: common practice, no source.
   expect(out).toContain('11 1/4 in');
   expect(out).toContain('285.8 mm');
+});
+
+test('in colour the words are the same', async () => {
+  const files = { 'a.plica': SOUND };
+  const { out: plain } = await plica('show a.plica', { files });
+  const { out } = await plica('show a.plica --color always', { files });
+  expect(out).toContain('\u001b[');
+  expect(stripVTControlCharacters(out)).toBe(plain);
 });
 
 test('all envelopes of what is given, or the one that is named', async () => {
