@@ -1,7 +1,7 @@
 import type { BlockNode, EntryNode, LetNode, WordNode } from '../src/syntax/ast.js';
 import type { Source } from '../src/text/source.js';
 import { endOf, is, spanOf, type Token } from './token.js';
-import { Expect, Let, Like, OpenBrace, Text, Word } from './tokens.js';
+import { Expect, Let, Like, OpenBrace, Text, Word, X } from './tokens.js';
 
 /** A line that could not be read, with the token that ends it. */
 export interface BrokenLine {
@@ -64,7 +64,9 @@ export function meantName(header: readonly Token[]): string | null {
   const plain = parts.join(touching ? '' : ' ').toLowerCase();
   const joined = plain.replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '');
   if (joined === '' || joined.length > 60) return null;
-  return /^[a-z]/.test(joined) ? joined : `card-${joined}`;
+  // `x1` begins with the sign between the sides of a size, and is no name as it stands.
+  const isNone = is(header[1], X) && joined === plain;
+  return /^[a-z]/.test(joined) && !isNone ? joined : `card-${joined}`;
 }
 
 const word = (source: Source, token: Token): WordNode => ({
