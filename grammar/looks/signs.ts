@@ -1,4 +1,5 @@
 import type { Source } from '../../src/text/source.js';
+import type { Span } from '../../src/text/span.js';
 import { characterName } from '../characters.js';
 import { slip } from '../slip.js';
 import { is, readAs, spanOf, type Token } from '../token.js';
@@ -81,10 +82,22 @@ const otherComparisons: ReadonlyMap<string, string> = new Map([
   ['&gt;', '>'],
 ]);
 
+/** What git puts about the two sides of a conflict. */
+const conflictMark = /^([<=>])\1{6}$/;
+
+const conflict = (token: Token, at: Span) =>
+  slip({
+    message: `\`${token.image}\` was left by a merge that met a conflict`,
+    at,
+    help: 'keep what is to hold of the two, and take these marks out',
+  });
+
 export function lookAtCompare(token: Token, source: Source): Seen {
   const known = comparisons.get(token.image);
   if (known !== undefined) return { reading: readAs(Compare, token, known) };
   const at = spanOf(source, token);
+  if (conflictMark.test(token.image))
+    return { reading: readAs(Compare, token, null), finding: conflict(token, at) };
   const meant = otherComparisons.get(token.image);
   const finding = slip({
     message: `\`${token.image}\` is not a comparison`,
