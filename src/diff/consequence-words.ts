@@ -6,7 +6,7 @@ const CONSEQUENCE_WORDS: Readonly<Record<Consequence, string>> = {
   recut: 'Cut anew: the blank is another one.',
   restock: 'Take other paper: the blank keeps its size.',
   rescore: 'Score anew: the blank keeps its size; marks or scores differ.',
-  retrim: 'Trim anew: tips or notches are cut otherwise.',
+  retrim: 'Trim anew: tips or notches are cut otherwise; what is cut shorter already wants a new blank.',
   reglue: 'Glue anew: seams, tape or fastening differ.',
   wording: 'Only words: what is made stays as it is.',
   none: 'Nothing to do: paper and words stay as they are.',

@@ -57,14 +57,14 @@ const ROWS: readonly (readonly [
     'a lining comes, and the flap is cut otherwise',
     PLAIN,
     [...LINED, 'flap: rounded 12'],
-    `Cut a lining: ${KEEPS} Trim anew: tips or notches are cut otherwise.`,
+    `Cut a lining: ${KEEPS} Trim anew: tips or notches are cut otherwise; what is cut shorter already wants a new blank.`,
   ],
   [
     // Scored and cut otherwise: no sentence may say of the marks, or of the cut, that they stay.
     'the hinge moves to the short edge of the same square',
     PLAIN,
     [...PLAIN, 'opens: end'],
-    'Score anew: the blank keeps its size; marks or scores differ. Trim anew: tips or notches are cut otherwise. Glue anew: seams, tape or fastening differ.',
+    'Score anew: the blank keeps its size; marks or scores differ. Trim anew: tips or notches are cut otherwise; what is cut shorter already wants a new blank. Glue anew: seams, tape or fastening differ.',
   ],
   // A heavier card: the mass grows, and what is made is made as before.
   [
