@@ -20,7 +20,7 @@ export function coldStart() {
     ['plica show', PROGRAM, 'show', RECIPE],
     ['plica format --check', PROGRAM, 'format', '--check', RECIPE],
     ['plica explain', PROGRAM, 'explain', 'creases-cross'],
-    ['plica build (two PDFs)', PROGRAM, 'build', RECIPE, '--out', folder],
+    ['plica build (two PDFs, one SVG)', PROGRAM, 'build', RECIPE, '--out', folder],
   ];
   const figures = commands.map(() => []);
   for (let run = -1; run < RUNS; run++) {
