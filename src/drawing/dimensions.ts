@@ -19,8 +19,6 @@ const NAME_GAP = 3;
 const HATCH = 1.2;
 const TICK = 1.6;
 
-export type { Figure } from './figure.js';
-
 /**
  * The blank as a diamond seen from the inside, as large as a box allows, with its marks dimensioned from their corners
  * along the edges (each flap's on the edge that follows its corner counter-clockwise; both edges are alike), the edges

@@ -58,7 +58,9 @@ test('a kind of file that is not known is met with the nearest, and all there ar
   });
   expect({ code, written: written(files) }).toEqual({ code: 2, written: [] });
   expect(err).toContain('not `stps`; did you mean `steps`?');
-  expect((await plica('build --help', {})).out).toMatch(/ {2}fold +.*FOLD|left out: cut-sheet,template,svg/);
+  const { out: help } = await plica('build --help', {});
+  expect(help).toMatch(/^ {2}fold +crease pattern .* FOLD$/m);
+  expect(help).toContain('left out: cut-sheet,template,svg');
 });
 
 test('an envelope with an error writes nothing, the others are built', async () => {

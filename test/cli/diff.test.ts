@@ -217,6 +217,8 @@ const FAILING: readonly (readonly [list: string, title: number, cut: number, add
   ['added', 0, 0, 1],
   ['removed', 0, 0, 0],
   ['restock,reglue,retrim,none', 0, 0, 0],
+  // Spaces after commas are no part of a name.
+  ['added, recut, wording', 1, 1, 1],
 ];
 
 test('--fail-on: only what it lists ends with 1', async () => {

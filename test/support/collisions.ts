@@ -1,5 +1,6 @@
 import { segmentsOf } from '../../src/drawing/box.js';
 import type { Drawing, Lettering } from '../../src/drawing/drawing.js';
+import type { Figure } from '../../src/drawing/figure.js';
 import type { TextMeasure } from '../../src/drawing/text-measure.js';
 import { clipSegment, halfPlanesOf } from '../../src/plane/clip.js';
 import type { Point } from '../../src/plane/point.js';
@@ -52,4 +53,16 @@ export function collisions(drawing: Drawing, measure: TextMeasure): readonly str
     );
     return [...hit, ...met.map((other) => other.words)].map((other) => `${words} on ${other}`);
   });
+}
+
+/** Numeric noise, in mm. */
+const NOISE = 1e-6;
+
+/** The points of lines and lettering that lie outside a figure's own box. */
+export function strays({ drawing, width, height }: Figure, measure: TextMeasure): readonly Point[] {
+  const points = [
+    ...letteringOf(drawing).flatMap((words) => boxOf(words, measure)),
+    ...drawing.flatMap(({ shape }) => segmentsOf(shape).flatMap(({ from, to }) => [from, to])),
+  ];
+  return points.filter(({ x, y }) => x < -NOISE || x > width + NOISE || y < -NOISE || y > height + NOISE);
 }

@@ -1,16 +1,12 @@
 import { basename, dirname } from 'node:path';
-import { diff as differenceOf } from '../../diff/diff.js';
 import { CONSEQUENCES, type Difference, type EnvelopeChange } from '../../diff/difference.js';
 import type { Host } from '../../host/host.js';
 import { shown } from '../../host/reader.js';
 import { visible } from '../../text/visible.js';
-import type { Arguments } from '../arguments.js';
+import { type Arguments, itemsOf } from '../arguments.js';
 import { type Command, complain, type ExitCode, worst } from '../command.js';
 import { ONLY } from '../compile-inputs.js';
-import { compileSides } from '../compile-sides.js';
-import { noSuchEnvelope, ofEnvelope } from '../one-envelope.js';
 import { paletteFor } from '../palette.js';
-import { sidesOf } from '../sides.js';
 import { textWidth } from '../text-width.js';
 
 export const diff: Command = {
@@ -52,19 +48,24 @@ of those does), and with 2 where not all of both sides can be read.`,
     const picture = given.value('svg');
     if (picture !== null && !picture.endsWith('.svg'))
       return refuse(host, `\`--svg ${visible(picture)}\` is to be a drawing; its name ends in \`.svg\``);
+    const { sidesOf } = await import('../sides.js');
     const sides = sidesOf(given.operands, host);
     if ('kind' in sides) return refuse(host, sides.reason);
+    const { compileSides } = await import('../compile-sides.js');
     const compiled = await compileSides(sides, given, host);
     if (compiled === null) return 2;
+    const { noSuchEnvelope, ofEnvelope } = await import('../one-envelope.js');
     const only = given.value('only');
     const missing = only === null ? null : noSuchEnvelope(only, compiled);
     if (missing !== null) return refuse(host, missing);
+    const { diff: differenceOf } = await import('../../diff/diff.js');
     const all = { ...differenceOf(compiled.before, compiled.after), isPartial: !compiled.whole };
     const difference: Difference = only === null ? all : ofEnvelope(only, all);
+    const failing = given.value('fail-on');
     host.out.write(await (RENDERERS[given.value('format') ?? 'text'] as Renderer)(difference, given, host));
     return worst(
       picture === null ? 0 : await draw(difference, picture, host),
-      codeOf(difference, given.value('fail-on')?.split(',') ?? null),
+      codeOf(difference, failing === null ? null : itemsOf(failing)),
       difference.isPartial ? 2 : 0,
     );
   },

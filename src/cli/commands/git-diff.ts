@@ -1,12 +1,9 @@
 import { plain } from '../../diagnostics/render-text.js';
-import { diff } from '../../diff/diff.js';
-import { renderText } from '../../diff/render-text.js';
 import type { Host, Trouble } from '../../host/host.js';
 import { visible } from '../../text/visible.js';
 import type { Arguments } from '../arguments.js';
 import { type Command, complain } from '../command.js';
-import { compileSides } from '../compile-sides.js';
-import { driverSides, type State } from '../driver-sides.js';
+import type { State } from '../driver-sides.js';
 import { paletteFor } from '../palette.js';
 import { textWidth } from '../text-width.js';
 
@@ -61,9 +58,13 @@ async function tell(
 }
 
 async function compare(before: State, after: State, given: Arguments, host: Host): Promise<void> {
+  const { compileSides } = await import('../compile-sides.js');
+  const { driverSides } = await import('../driver-sides.js');
   const compiled = await compileSides(driverSides(before, after, host), given, host);
   if (compiled === null) return;
   const palette = (await paletteFor(host.out, host, given)) ?? plain;
+  const { diff } = await import('../../diff/diff.js');
+  const { renderText } = await import('../../diff/render-text.js');
   const difference = { ...diff(compiled.before, compiled.after), isPartial: !compiled.whole };
   host.out.write(renderText(difference, palette, textWidth(host.out)));
 }
