@@ -25,7 +25,7 @@ export interface NamedPapers {
  * the origin `default`, also where a fixed face or blank is what it follows from.
  */
 export function withDefaults(
-  { name, span, units }: Named,
+  { name, span, statement, units }: Named,
   card: Stated<Size>,
   papers: NamedPapers,
   gathered: Gathered,
@@ -69,6 +69,7 @@ export function withDefaults(
   return {
     name,
     span,
+    statement,
     units,
     title: or('title', name),
     note: or('note', []),

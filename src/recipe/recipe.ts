@@ -77,6 +77,8 @@ export interface Envelope {
   readonly name: string;
   /** Covers the name in its header. */
   readonly span: Span;
+  /** Covers the whole statement, from its first word to its `}`. */
+  readonly statement: Span;
   /** The units of the file that states it: those in which its lengths are shown, and by which defaults go. */
   readonly units: Units;
   readonly title: Stated<string>;

@@ -90,7 +90,7 @@ function resolveEnvelope(
   const linerPaper = onShelf(named.linerPaper, papers);
   if ((named.paper && paper === null) || (named.linerPaper && linerPaper === null)) return null;
   const units = file.units === 'none' ? 'mm' : file.units;
-  const header = { name: node.name.text, span: node.name.span, units };
+  const header = { name: node.name.text, span: node.name.span, statement: node.span, units };
   return withDefaults(header, card, { paper, linerPaper }, gathered);
 }
 

@@ -39,6 +39,7 @@ export function envelope(wishes: Wishes): Envelope {
   return {
     name: 'made-up',
     span: NOWHERE,
+    statement: NOWHERE,
     units: 'mm',
     title: stated('Made up'),
     note: stated([]),
