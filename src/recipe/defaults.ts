@@ -11,6 +11,7 @@ import type { Span } from '../text/span.js';
 export interface Named {
   readonly name: string;
   readonly span: Span;
+  readonly statement: Span;
   readonly units: Units;
 }
 
