@@ -34,7 +34,7 @@ export const writtenName = (field: string): PropertyName =>
  * property's line out of the block; an inherited one is put back by `default`.
  */
 export function restate(envelope: Envelope, statements: Statements): Envelope {
-  const { name, span, units, card, paper, linerPaper, expects, layers } = envelope;
+  const { name, span, statement, units, card, paper, linerPaper, expects, layers } = envelope;
   const [own, ...likes] = layers;
   const entries = new Map<string, Entry>(own?.entries);
   for (const field of displaced(envelope, statements)) entries.delete(writtenName(field));
@@ -45,7 +45,11 @@ export function restate(envelope: Envelope, statements: Statements): Envelope {
   }
   const anew: readonly Layer[] = [{ from: null, entries }, ...likes];
   const papers = { paper: named(paper), linerPaper: named(linerPaper) };
-  return withDefaults({ name, span, units }, card, papers, { entries: merged(anew), expects, layers: anew });
+  return withDefaults({ name, span, statement, units }, card, papers, {
+    entries: merged(anew),
+    expects,
+    layers: anew,
+  });
 }
 
 const named = (paper: Stated<Paper | null>): Stated<Paper | null> | null =>
