@@ -1,7 +1,8 @@
 import type { Units } from '../../measure/unit.js';
 import type { Size } from '../../recipe/recipe.js';
 import type { EmitOptions } from '../emitter.js';
-import type { Found, Leaf, Row } from './leaf.js';
+import type { Found } from '../json/found.js';
+import type { Leaf, Row } from './leaf.js';
 
 /** A run of recipes under a title; the title is null where the catalogue has no sections. */
 export interface Chapter {

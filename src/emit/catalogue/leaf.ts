@@ -9,19 +9,8 @@ import type { Facts } from '../../folding/facts.js';
 import type { Units } from '../../measure/unit.js';
 import type { Size } from '../../recipe/recipe.js';
 import type { CutSheet } from '../cut-sheet/content.js';
+import type { Found } from '../json/found.js';
 import type { Item } from './page.js';
-
-/** A finding, by the names that JSON gives it. Lines and columns from 1; `file` as `Row.file`. */
-export interface Found {
-  readonly rule: string;
-  readonly severity: 'error' | 'warning';
-  readonly message: string;
-  readonly why: string | null;
-  readonly help: string | null;
-  readonly file: string;
-  readonly line: number;
-  readonly column: number;
-}
 
 /** What a catalogue keeps at hand of each sound recipe: enough to order, to find and to tabulate it. Small on purpose. */
 export interface Row {

@@ -3,9 +3,9 @@
  * In: compiled recipes. Out: text that ends in a line end. Fields are added over time, never renamed.
  * Refuses to know: which of the figures anybody needs.
  */
-import type { Diagnostic } from '../../diagnostics/diagnostic.js';
 import { position } from '../../text/source.js';
 import type { Job } from '../emitter.js';
+import { found } from './found.js';
 
 /** Lengths mm, areas mm², masses g, all as made, in full precision. What is unknown or does not apply is null. */
 export function renderFacts(jobs: readonly Job[]): string {
@@ -21,18 +21,6 @@ function recipe({ envelope, facts, diagnostics }: Job) {
     line: position(source, start).line,
     ...facts,
     post: [],
-    findings: diagnostics.map(finding),
-  };
-}
-
-function finding({ problem, severity, message, why, help, primary: { span } }: Diagnostic) {
-  return {
-    rule: problem.name,
-    severity,
-    message,
-    why,
-    help,
-    file: span.source.name,
-    ...position(span.source, span.start),
+    findings: diagnostics.map((diagnostic) => found(diagnostic)),
   };
 }
