@@ -10,7 +10,13 @@ import { stages } from './stages/stages.js';
 import { CAP_HEIGHT, type TextMeasure } from './text-measure.js';
 
 /** Sizes on the page, in mm. */
-const NARROWEST = 31;
+/** How small the cells and the words of a strip may be. */
+export interface StripSizes {
+  readonly narrowest: number;
+  readonly caption: number;
+}
+
+const LARGE: StripSizes = { narrowest: 31, caption: 3 };
 const GUTTER = 4;
 const ROW_GAP = 5;
 const MARGIN = 4;
@@ -18,7 +24,6 @@ const MARGIN = 4;
 const ROUND = 1.5;
 /** Between a picture's foot and its words. */
 const CAPTION_GAP = 2.4;
-const CAPTION = 3;
 const AFTER_NUMBER = 1.4;
 
 /** The fold, stage by stage: rows of pictures one below the other, a margin about them. From (0, 0) to its size. */
@@ -38,15 +43,16 @@ export function stepRows(
   envelope: Envelope,
   width: number,
   measure: TextMeasure,
+  { narrowest, caption: size }: StripSizes = LARGE,
 ): readonly Figure[] {
   const all = stages(folding, envelope);
-  const most = Math.max(1, Math.floor((width + GUTTER) / (NARROWEST + GUTTER)));
+  const most = Math.max(1, Math.floor((width + GUTTER) / (narrowest + GUTTER)));
   const columns = Math.ceil(all.length / Math.ceil(all.length / most));
   const cell = (width + GUTTER) / columns - GUTTER;
   const pens = pensFor(all, cell, measure);
   const cells = all.map(({ caption, seen, draw }, index) => ({
     picture: pictureOf(draw, pens[seen]),
-    words: numbered(index + 1, caption, cell, measure),
+    words: numbered(index + 1, caption, cell, size, measure),
   }));
   return inRows(cells, columns).map((row) => {
     const { drawing, height } = setRow(row, cell);
@@ -74,11 +80,11 @@ function pensFor(
 }
 
 /** A caption with its number hung before it. */
-function numbered(number: number, caption: string, cell: number, measure: TextMeasure): Block {
+function numbered(number: number, caption: string, cell: number, size: number, measure: TextMeasure): Block {
   const figure = `${number}`;
-  const indent = measure(figure, CAPTION, 'bold') + AFTER_NUMBER;
-  const words = paragraph(caption, cell - indent, CAPTION, measure);
-  const first = lettering(figure, { x: 0, y: -CAPTION * CAP_HEIGHT }, CAPTION, { weight: 'bold' });
+  const indent = measure(figure, size, 'bold') + AFTER_NUMBER;
+  const words = paragraph(caption, cell - indent, size, measure);
+  const first = lettering(figure, { x: 0, y: -size * CAP_HEIGHT }, size, { weight: 'bold' });
   return { drawing: [first, ...place(words.drawing, { x: indent })], height: words.height };
 }
 

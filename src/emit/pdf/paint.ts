@@ -2,8 +2,9 @@ import type { Box } from '../../drawing/box.js';
 import type { Drawing, Lettering, Mark, Shape } from '../../drawing/drawing.js';
 import { INKS } from '../../drawing/inks.js';
 import { lineKindOf } from '../../drawing/line-kinds.js';
-import { type Path, type Stretch, sweep } from '../../plane/path.js';
-import { distance, type Point } from '../../plane/point.js';
+import type { Path, Stretch } from '../../plane/path.js';
+import type { Point } from '../../plane/point.js';
+import { arcCurves } from './arc-curves.js';
 import { POINTS_PER_MM, type PdfDocument } from './document.js';
 
 /**
@@ -76,28 +77,15 @@ function trace(document: PdfDocument, shape: Exclude<Shape, Lettering>): void {
   }
 }
 
-const stretches = ({ start, stretches: all }: Path): readonly (readonly [Point, Stretch])[] =>
+/** The stretches of a path, each with where it starts. */
+export const stretches = ({ start, stretches: all }: Path): readonly (readonly [Point, Stretch])[] =>
   all.map((stretch, index) => [all[index - 1]?.to ?? start, stretch]);
 
-/** Pieces of an arc no longer than this come out within a few millionths of the radius. */
-const LONGEST_PIECE = Math.PI / 4;
-
-/** An arc as cubic curves (the usual 4/3·tan(angle/4) for the handles). */
 function arcTo(document: PdfDocument, from: Point, arc: Extract<Stretch, { kind: 'arc' }>): void {
-  const { centre } = arc;
-  const angle = sweep(from, arc);
-  const radius = distance(from, centre);
-  const pieces = Math.max(1, Math.ceil(Math.abs(angle) / LONGEST_PIECE - 1e-9));
-  const step = angle / pieces;
-  const handle = (4 / 3) * Math.tan(step / 4) * radius;
-  const startAngle = Math.atan2(from.y - centre.y, from.x - centre.x);
-  for (let piece = 0; piece < pieces; piece++) {
-    const [a, b] = [startAngle + piece * step, startAngle + (piece + 1) * step];
-    const start = { x: centre.x + radius * Math.cos(a), y: centre.y + radius * Math.sin(a) };
-    const end = { x: centre.x + radius * Math.cos(b), y: centre.y + radius * Math.sin(b) };
-    const first = onPage(document, { x: start.x - handle * Math.sin(a), y: start.y + handle * Math.cos(a) });
-    const second = onPage(document, { x: end.x + handle * Math.sin(b), y: end.y - handle * Math.cos(b) });
-    const to = onPage(document, piece === pieces - 1 ? arc.to : end);
+  for (const curve of arcCurves(from, arc)) {
+    const [first, second, to] = [curve.first, curve.second, curve.to].map((point) =>
+      onPage(document, point),
+    ) as [Point, Point, Point];
     document.pdf.bezierCurveTo(first.x, first.y, second.x, second.y, to.x, to.y);
   }
 }

@@ -1,0 +1,38 @@
+import type { Block } from '../../../drawing/block.js';
+import { place } from '../../../drawing/place.js';
+import type { TextMeasure } from '../../../drawing/text-measure.js';
+import type { Point } from '../../../plane/point.js';
+import { operatorsOf } from '../../pdf/operators.js';
+import type { Item, Run } from '../page.js';
+
+/** A strip across a leaf, hanging from its upper left corner; in mm. What is set there is known once its place is. */
+export interface Strip {
+  readonly height: number;
+  readonly items: (corner: Point) => readonly Item[];
+}
+
+/** The lines of a block that holds nothing but lettering. */
+export const runsOf = (
+  { drawing }: Block,
+  corner: Point,
+  measure: TextMeasure,
+  ink: Run['ink'] = 'full',
+): readonly Run[] =>
+  operatorsOf(place(drawing, corner), measure).runs.map((run) => (ink === 'full' ? run : { ...run, ink }));
+
+/** A heading or a paragraph. */
+export const wordStrip = (
+  role: 'H2' | 'H3' | 'P',
+  block: Block,
+  measure: TextMeasure,
+  ink: Run['ink'] = 'full',
+): Strip => ({
+  height: block.height,
+  items: (corner) => [{ role, runs: runsOf(block, corner, measure, ink) }],
+});
+
+/** A picture with what is to be seen in it. */
+export const pictureStrip = (block: Block, alt: string, measure: TextMeasure): Strip => ({
+  height: block.height,
+  items: (corner) => [{ role: 'Figure', alt, ...operatorsOf(place(block.drawing, corner), measure) }],
+});
