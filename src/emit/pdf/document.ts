@@ -9,6 +9,7 @@ import type { TextMeasure } from '../../drawing/text-measure.js';
 import type { Size } from '../../recipe/recipe.js';
 import type { EmitOptions } from '../emitter.js';
 import { text } from '../xml.js';
+import { measuredByWords } from './measured-by-words.js';
 import { printable } from './printable.js';
 
 /** Points (1/72 in, the unit of PDF) in a mm. */
@@ -32,35 +33,45 @@ export interface PdfDocument {
 
 export interface About {
   readonly title: string;
+  readonly author?: string | null;
   /** On unless said otherwise; off, the operators can be read in the file. */
   readonly compress?: boolean;
+  /** Whether viewers are asked to print at true size. On unless said otherwise. */
+  readonly trueSize?: boolean;
 }
 
-/** Opens a document whose fonts are embedded, whose dates are fixed, and which asks viewers to print at true size. */
-export async function openDocument(
+/** A document that nobody has begun to read: the library's own, and its fonts. */
+export type Begun = Pick<PdfDocument, 'pdf' | 'measure' | 'printable'>;
+
+/** Begins a document whose fonts are embedded and whose dates are fixed. The library keeps no widths: they would grow with the text. */
+export async function beginDocument(
   options: Pick<EmitOptions, 'date' | 'fonts'>,
-  about: About,
-): Promise<PdfDocument> {
+  { title, author = null, compress = true, trueSize = true }: About,
+): Promise<Begun> {
   const { default: Document } = await import('pdfkit');
   const pdf = new Document({
     pdfVersion: '1.7',
     autoFirstPage: false,
-    compress: about.compress ?? true,
+    compress,
     lang: 'en',
+    fontLayoutCache: false,
     // No standard font: only the embedded ones are ever used.
     font: '',
-    info: { Title: about.title, Creator: 'Plica', CreationDate: options.date, ModDate: options.date },
+    info: {
+      Title: title,
+      ...(author === null ? {} : { Author: author }),
+      Creator: 'Plica',
+      CreationDate: options.date,
+      ModDate: options.date,
+    },
   });
-  const preferences = pdf.ref({ PrintScaling: 'None', DisplayDocTitle: true });
-  pdf._root.data['ViewerPreferences'] = preferences;
+  pdf._root.data['ViewerPreferences'] = pdf.ref({
+    ...(trueSize ? { PrintScaling: 'None' } : {}),
+    DisplayDocTitle: true,
+  });
   pdf.registerFont('regular', options.fonts.regular);
   pdf.registerFont('bold', options.fonts.bold);
-  const chunks: Uint8Array[] = [];
-  pdf.on('data', (chunk: Uint8Array) => chunks.push(chunk));
-  const written = new Promise<Uint8Array>((resolve, reject) => {
-    pdf.on('end', () => resolve(new Uint8Array(Buffer.concat(chunks))));
-    pdf.on('error', reject);
-  });
+  spellOutTitle(pdf, title, author);
   const shown = (text: string, weight: Weight): string => {
     pdf.font(weight);
     return printable(text, (codePoint) => pdf._font.font.hasGlyphForCodePoint(codePoint));
@@ -68,11 +79,27 @@ export async function openDocument(
   return {
     pdf,
     printable: shown,
-    measure: (text, size, weight) =>
-      pdf
-        .font(weight)
-        .fontSize(size * POINTS_PER_MM)
-        .widthOfString(shown(text, weight)) / POINTS_PER_MM,
+    measure: measuredByWords((text, weight) =>
+      pdf.font(weight).fontSize(1).widthOfString(shown(text, weight)),
+    ),
+  };
+}
+
+/** Opens a document that is kept whole until it is finished. */
+export async function openDocument(
+  options: Pick<EmitOptions, 'date' | 'fonts'>,
+  about: About,
+): Promise<PdfDocument> {
+  const begun = await beginDocument(options, about);
+  const { pdf } = begun;
+  const chunks: Uint8Array[] = [];
+  pdf.on('data', (chunk: Uint8Array) => chunks.push(chunk));
+  const written = new Promise<Uint8Array>((resolve, reject) => {
+    pdf.on('end', () => resolve(new Uint8Array(Buffer.concat(chunks))));
+    pdf.on('error', reject);
+  });
+  return {
+    ...begun,
     addPage: ({ width, height }, trim) => {
       pdf.addPage({ size: [width * POINTS_PER_MM, height * POINTS_PER_MM], margin: 0 });
       if (trim) {
@@ -81,7 +108,6 @@ export async function openDocument(
       }
     },
     finish: () => {
-      spellOutTitle(pdf, about.title);
       pdf.end();
       return written;
     },
@@ -92,10 +118,11 @@ export async function openDocument(
  * The library sets the title into its XML metadata as it stands, where `&` would end the reading of it. It does so after it
  * has written the title elsewhere.
  */
-function spellOutTitle(pdf: PDFKit.PDFDocument, title: string): void {
+function spellOutTitle(pdf: PDFKit.PDFDocument, title: string, author: string | null): void {
   const { endMetadata } = pdf;
   pdf.endMetadata = () => {
     pdf.info.Title = text(title);
+    if (author !== null) pdf.info.Author = text(author);
     endMetadata.call(pdf);
   };
 }

@@ -101,9 +101,13 @@ function paintLettering(
   const { x, y } = onPage(document, at);
   pdf.save();
   if (angleDegrees !== 0) pdf.rotate(-angleDegrees, { origin: [x, y] });
-  pdf.text(document.printable(text, weight), x + SHIFT[anchor] * width, y, {
-    lineBreak: false,
-    baseline: 'alphabetic',
-  });
+  const shown = document.printable(text, weight);
+  pdf
+    .font(weight)
+    .fontSize(size * POINTS_PER_MM)
+    .text(shown, x + SHIFT[anchor] * width, y, {
+      lineBreak: false,
+      baseline: 'alphabetic',
+    });
   pdf.restore();
 }

@@ -9,12 +9,12 @@ import { typeset } from '../../cut-sheet/page/type.js';
 import type { Job } from '../../emitter.js';
 import { renderSvg } from '../../svg/render-svg.js';
 import type { Leaf } from '../leaf.js';
-import { fillPages } from './fill-pages.js';
+import { fillPages } from '../fill-pages.js';
 import { measurements } from './measurements.js';
 import { measurementTable } from './measurement-table.js';
-import { BODY, SMALL, TITLE, WIDTH } from './sizes.js';
+import { BODY, SMALL, TITLE, WIDTH } from '../sizes.js';
 import { stepTitles } from './step-titles.js';
-import { pictureStrip, type Strip, wordStrip } from './strip.js';
+import { pictureStrip, type Strip, wordStrip } from '../strip.js';
 
 /** The box of the drawing, and the gap to the figures beside it, in mm. */
 const DRAWING = { width: 60, height: 60 };
@@ -39,15 +39,17 @@ export function makeLeaf(job: Job, measure: TextMeasure): Leaf {
       blank: renderSvg(dimensions(folding, envelope, SCREEN, measure), about, measure),
       fold: renderSvg(stepStrip(folding, envelope, SCREEN.width, measure), about, measure),
     },
-    pages: fillPages([
-      ...head(sheet, measure),
-      spread(job, measure),
-      ...stepRows(folding, envelope, WIDTH, measure, STAGES).map(({ drawing, height }, index) =>
-        pictureStrip(standing(drawing, height), foldWords(index), measure),
-      ),
-      stepTitles(stepsOf(sheet), measure),
-      ...findingStrips(sheet, measure),
-    ]),
+    pages: [
+      ...fillPages([
+        ...head(sheet, measure),
+        spread(job, measure),
+        ...stepRows(folding, envelope, WIDTH, measure, STAGES).map(({ drawing, height }, index) =>
+          pictureStrip(standing(drawing, height), foldWords(index), measure),
+        ),
+        stepTitles(stepsOf(sheet), measure),
+        ...findingStrips(sheet, measure),
+      ]),
+    ],
   };
 }
 

@@ -3,8 +3,8 @@ import type { TextMeasure } from '../../../drawing/text-measure.js';
 import { typeset } from '../../cut-sheet/page/type.js';
 import type { Item } from '../page.js';
 import type { Measurement } from './measurements.js';
-import { SMALL } from './sizes.js';
-import { runsOf, type Strip } from './strip.js';
+import { SMALL } from '../sizes.js';
+import { runsOf, type Strip } from '../strip.js';
 
 /** Between rows, and between columns, in mm. */
 const ROW_GAP = 0.9;

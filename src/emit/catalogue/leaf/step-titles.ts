@@ -1,8 +1,8 @@
 import { paragraph } from '../../../drawing/block.js';
 import type { TextMeasure } from '../../../drawing/text-measure.js';
 import type { Step } from '../../cut-sheet/content.js';
-import { BODY, WIDTH } from './sizes.js';
-import { runsOf, type Strip } from './strip.js';
+import { BODY, WIDTH } from '../sizes.js';
+import { runsOf, type Strip } from '../strip.js';
 
 const COLUMNS = 3;
 const GUTTER = 4;

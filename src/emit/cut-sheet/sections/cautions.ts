@@ -47,3 +47,6 @@ const LOCAL_RULES: Term = {
   label: 'Rules',
   text: 'Those of your own workshop, school or country come before these.',
 };
+
+/** All of them, for a book of many envelopes. */
+export const ALL_CAUTIONS: readonly Term[] = [KNIFE, GUILLOTINE, HOT_TOOLS, HOT_WAX, LOCAL_RULES];

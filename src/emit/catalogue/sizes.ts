@@ -1,5 +1,5 @@
-import { POINTS_PER_MM } from '../../pdf/document.js';
-import { LEAF } from '../leaf.js';
+import { POINTS_PER_MM } from '../pdf/document.js';
+import { LEAF } from './leaf.js';
 
 /** The leaf's box in mm. */
 export const WIDTH = LEAF.width / POINTS_PER_MM;

@@ -1,14 +1,18 @@
-import type { Block } from '../../../drawing/block.js';
-import { place } from '../../../drawing/place.js';
-import type { TextMeasure } from '../../../drawing/text-measure.js';
-import type { Point } from '../../../plane/point.js';
-import { operatorsOf } from '../../pdf/operators.js';
-import type { Item, Run } from '../page.js';
+import type { Block } from '../../drawing/block.js';
+import { place } from '../../drawing/place.js';
+import type { TextMeasure } from '../../drawing/text-measure.js';
+import type { Point } from '../../plane/point.js';
+import { operatorsOf } from '../pdf/operators.js';
+import type { Item, Run } from './page.js';
 
-/** A strip across a leaf, hanging from its upper left corner; in mm. What is set there is known once its place is. */
+/** A strip across a page, hanging from its upper left corner; in mm. What is set there is known once its place is. */
 export interface Strip {
   readonly height: number;
   readonly items: (corner: Point) => readonly Item[];
+  /** Clear paper above it where something stands there; left out: what is usual. */
+  readonly above?: number;
+  /** Stays with the strip that follows. */
+  readonly keep?: boolean;
 }
 
 /** The lines of a block that holds nothing but lettering. */
@@ -22,7 +26,7 @@ export const runsOf = (
 
 /** A heading or a paragraph. */
 export const wordStrip = (
-  role: 'H2' | 'H3' | 'P',
+  role: 'H1' | 'H2' | 'H3' | 'P',
   block: Block,
   measure: TextMeasure,
   ink: Run['ink'] = 'full',
@@ -35,4 +39,10 @@ export const wordStrip = (
 export const pictureStrip = (block: Block, alt: string, measure: TextMeasure): Strip => ({
   height: block.height,
   items: (corner) => [{ role: 'Figure', alt, ...operatorsOf(place(block.drawing, corner), measure) }],
+});
+
+/** One strip over another, `gap` mm apart. */
+export const over = (gap: number, upper: Strip, lower: Strip): Strip => ({
+  height: upper.height + gap + lower.height,
+  items: ({ x, y }) => [...upper.items({ x, y }), ...lower.items({ x, y: y - upper.height - gap })],
 });

@@ -1,0 +1,89 @@
+import type { Item } from './page.js';
+import { HEIGHT } from './sizes.js';
+import type { Strip } from './strip.js';
+
+/** Between two strips where neither says otherwise, in mm. */
+const GAP = 3.2;
+
+export interface Columns {
+  readonly count: number;
+  /** From the left edge of one to that of the next, in mm. */
+  readonly pitch: number;
+}
+
+const ONE: Columns = { count: 1, pitch: 0 };
+
+/** What stands above the columns: on the first page, and on those that follow. */
+export interface Heads {
+  readonly first: Strip | null;
+  readonly others: Strip | null;
+}
+
+const NO_HEADS: Heads = { first: null, others: null };
+
+/**
+ * Strips one below the other, column after column, page after page. One is never split,
+ * and none is taller than a page. A strip that keeps with the next is moved on with it.
+ */
+export function* fillPages(
+  strips: Iterable<Strip>,
+  columns: Columns = ONE,
+  heads: Heads = NO_HEADS,
+): Generator<readonly Item[]> {
+  let items: Item[] = [];
+  let [column, down] = [0, 0];
+  let head = heads.first;
+  const top = (): number => (head ? head.height + GAP : 0);
+  const newPage = (): void => {
+    items = head ? [...head.items({ x: 0, y: HEIGHT })] : [];
+    [column, down] = [0, top()];
+  };
+  newPage();
+  for (const group of kept(strips)) {
+    const height = heightOf(group);
+    const fits = down + (down > top() ? (group[0]?.above ?? GAP) : 0) + height <= HEIGHT + 1e-6;
+    if (!fits && down > top()) {
+      if (column + 1 < columns.count) [column, down] = [column + 1, top()];
+      else {
+        yield joined(items);
+        head = heads.others;
+        newPage();
+      }
+    }
+    for (const strip of group) {
+      if (down > top()) down += strip.above ?? GAP;
+      items.push(...strip.items({ x: column * columns.pitch, y: HEIGHT - down }));
+      down += strip.height;
+    }
+  }
+  yield joined(items);
+}
+
+/** Strips that stay together. */
+function* kept(strips: Iterable<Strip>): Generator<readonly Strip[]> {
+  let group: Strip[] = [];
+  for (const strip of strips) {
+    group.push(strip);
+    if (strip.keep) continue;
+    yield group;
+    group = [];
+  }
+  if (group.length > 0) yield group;
+}
+
+const heightOf = (group: readonly Strip[]): number =>
+  group.reduce((sum, { height, above = GAP }, index) => sum + height + (index > 0 ? above : 0), 0);
+
+/** Rows of one table, entries of one list that follow each other become one. */
+function joined(items: readonly Item[]): readonly Item[] {
+  const all: Item[] = [];
+  for (const item of items) {
+    const before = all.at(-1);
+    if (before?.role === 'Table' && item.role === 'Table')
+      all[all.length - 1] = { ...before, rows: [...before.rows, ...item.rows] };
+    else if (before?.role === 'TOC' && item.role === 'TOC')
+      all[all.length - 1] = { ...before, items: [...before.items, ...item.items] };
+    else all.push(item);
+  }
+  return all;
+}
