@@ -1,7 +1,7 @@
-import type { BlockNode, EntryNode, LetNode, WordNode } from '../src/syntax/ast.js';
+import type { BlockNode, EntryNode, LetNode, StringNode, WordNode } from '../src/syntax/ast.js';
 import type { Source } from '../src/text/source.js';
 import { endOf, is, spanOf, type Token } from './token.js';
-import { Expect, Let, Like, OpenBrace, Text, Word, X } from './tokens.js';
+import { Expect, Let, Like, OpenBrace, Section, Text, Word, X } from './tokens.js';
 
 /** A line that could not be read, with the token that ends it. */
 export interface BrokenLine {
@@ -23,6 +23,8 @@ export function brokenEntry({ source, tokens }: BrokenLine): EntryNode | null {
   const [first, name] = tokens;
   const span = spanOfLine(source, tokens);
   if (is(first, Word)) return { kind: 'property', span, name: word(source, first as Token), values: [] };
+  if (is(first, Section) && is(name, Text))
+    return { kind: 'section', span, title: titleOf(source, name as Token), values: [] };
   if (!is(first, Expect) || !is(name, Word)) return null;
   return {
     kind: 'expect',
@@ -68,6 +70,12 @@ export function meantName(header: readonly Token[]): string | null {
   const isNone = is(header[1], X) && joined === plain;
   return /^[a-z]/.test(joined) && !isNone ? joined : `card-${joined}`;
 }
+
+const titleOf = (source: Source, token: Token): StringNode => ({
+  kind: 'string',
+  span: spanOf(source, token),
+  value: String(token.payload ?? ''),
+});
 
 const word = (source: Source, token: Token): WordNode => ({
   kind: 'word',

@@ -9,6 +9,7 @@ import type {
   AtomNode,
   BinaryNode,
   BlockNode,
+  CatalogueNode,
   EntryNode,
   ExpectNode,
   ExpressionNode,
@@ -17,6 +18,7 @@ import type {
   LetNode,
   NumberNode,
   PropertyNode,
+  SectionNode,
   StatementNode,
   StringNode,
   UnitNode,
@@ -32,6 +34,7 @@ import { mostSlips } from './slip.js';
 import { endOf, is, spanOf, type Token } from './token.js';
 import {
   BlockType,
+  Catalogue,
   CloseBrace,
   CloseBracket,
   Colon,
@@ -49,6 +52,7 @@ import {
   OpenBracket,
   Plus,
   PlusMinus,
+  Section,
   Slash,
   Star,
   Text,
@@ -110,6 +114,7 @@ export class RecipeParser extends EmbeddedActionsParser {
       { ALT: () => this.#line(() => this.SUBRULE(this.use), nothing) },
       { ALT: () => this.#line(() => this.SUBRULE(this.let), brokenLet) },
       { ALT: () => this.SUBRULE(this.block) },
+      { ALT: () => this.SUBRULE(this.catalogue) },
     ]),
   );
 
@@ -166,11 +171,42 @@ export class RecipeParser extends EmbeddedActionsParser {
     };
   });
 
+  private readonly catalogue = this.RULE('catalogue', (): CatalogueNode | null => {
+    const header = this.#line(() => this.SUBRULE(this.catalogueHeader), nothing, OpenBrace);
+    const entries: EntryNode[] = [];
+    this.MANY(() => {
+      const entry = this.#line(() => this.SUBRULE(this.entry), brokenEntry);
+      if (entry) entries.push(entry);
+    });
+    const last = this.CONSUME(CloseBrace);
+    this.CONSUME(Eol);
+    return header && { ...header, span: this.#through(header, last), entries };
+  });
+
+  private readonly catalogueHeader = this.RULE('catalogueHeader', (): CatalogueNode => {
+    const head = this.#word(this.CONSUME(Catalogue));
+    const brace = this.CONSUME(OpenBrace);
+    return { kind: 'catalogue', span: this.#through(head, brace), head, entries: [] };
+  });
+
   private readonly entry = this.RULE(
     'entry',
     (): EntryNode =>
-      this.OR([{ ALT: () => this.SUBRULE(this.property) }, { ALT: () => this.SUBRULE(this.expect) }]),
+      this.OR([
+        { ALT: () => this.SUBRULE(this.property) },
+        { ALT: () => this.SUBRULE(this.expect) },
+        { ALT: () => this.SUBRULE(this.section) },
+      ]),
   );
+
+  private readonly section = this.RULE('section', (): SectionNode => {
+    const first = this.CONSUME(Section);
+    const title = this.#string(this.CONSUME(Text));
+    this.CONSUME(Colon);
+    const values = this.SUBRULE(this.value);
+    this.CONSUME(Eol);
+    return { kind: 'section', span: this.#through(first, values[values.length - 1] ?? title), title, values };
+  });
 
   private readonly property = this.RULE('property', (): PropertyNode => {
     const name = this.#word(this.CONSUME(Word));

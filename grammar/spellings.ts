@@ -1,6 +1,7 @@
 import type { TokenType } from 'chevrotain';
 import {
   BlockType,
+  Catalogue,
   CloseBrace,
   CloseBracket,
   Colon,
@@ -18,6 +19,7 @@ import {
   OpenBracket,
   Plus,
   PlusMinus,
+  Section,
   Slash,
   Star,
   Text,
@@ -39,6 +41,8 @@ export const SPELLINGS: readonly Spelling[] = [
   { type: Use, signs: ['use'] },
   { type: Let, signs: ['let'] },
   { type: BlockType, signs: ['paper', 'style', 'envelope'] },
+  { type: Catalogue, signs: ['catalogue'] },
+  { type: Section, signs: ['section'] },
   { type: Like, signs: ['like'] },
   { type: Expect, signs: ['expect'] },
   { type: Word, name: 'word', means: 'a letter, then letters, digits and single hyphens' },

@@ -63,6 +63,8 @@ export const Use = kind('Use');
 export const Let = kind('Let');
 /** `paper`, `style`, `envelope` */
 export const BlockType = kind('BlockType');
+export const Catalogue = kind('Catalogue');
+export const Section = kind('Section');
 export const Like = kind('Like');
 export const Expect = kind('Expect');
 /** A word that others, or values, follow without a sign between them. */
@@ -74,7 +76,7 @@ export const Unit = kind('Unit');
 export const vocabulary: readonly TokenType[] = [
   ...[Eol, Text, NumberToken, Word, X, OpenBrace, CloseBrace, OpenBracket, CloseBracket, Colon, Comma],
   ...[Equals, Compare, PlusMinus, Plus, Minus, Star, Slash, Percent, InchMark, Unclosed, Stray],
-  ...[Units, Use, Let, BlockType, Like, Expect, FirstOfPhrase, Unit],
+  ...[Units, Use, Let, BlockType, Catalogue, Section, Like, Expect, FirstOfPhrase, Unit],
 ];
 
 const lower = 'abcdefghijklmnopqrstuvwxyz';

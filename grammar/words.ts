@@ -1,5 +1,5 @@
 import type { TokenType } from 'chevrotain';
-import { BlockType, Let, Units, Use } from './tokens.js';
+import { BlockType, Catalogue, Let, Units, Use } from './tokens.js';
 
 /** The words that begin a statement. */
 export const statementWords: ReadonlyMap<string, TokenType> = new Map([
@@ -9,6 +9,7 @@ export const statementWords: ReadonlyMap<string, TokenType> = new Map([
   ['paper', BlockType],
   ['style', BlockType],
   ['envelope', BlockType],
+  ['catalogue', Catalogue],
 ]);
 
 /** What begins a statement elsewhere, and the word for it here. */
@@ -26,6 +27,8 @@ export const otherStatementWords: ReadonlyMap<string, string> = new Map([
   ['template', 'style'],
   ['stock', 'paper'],
   ['recipe', 'envelope'],
+  ['catalog', 'catalogue'],
+  ['book', 'catalogue'],
 ]);
 
 /** What is written for `like` in a header. */

@@ -1,14 +1,14 @@
 import type { Span } from '../../src/text/span.js';
 import { shown } from '../slip.js';
-import { absent, endOf, is, spanOf, type Token } from '../token.js';
+import { absent, endOf, is, readAs, spanOf, type Token } from '../token.js';
 import {
-  BlockType,
   Colon,
   Compare,
   Equals,
   Expect,
   Let,
   OpenBrace,
+  Section,
   Semicolon,
   Text,
   Use,
@@ -27,6 +27,7 @@ import {
   beginsStatement,
   beginsValue,
   goesOnAfter,
+  isBlock,
   looksLikeEntry,
   type OpenBlock,
   passLine,
@@ -70,6 +71,14 @@ export function readEntry(work: Work): void {
     return;
   }
   work.next++;
+  if (
+    first.image === 'section' &&
+    (is(peek(work), Text) || open.type === 'catalogue') &&
+    !is(peek(work), Colon)
+  ) {
+    readSection(work, first);
+    return;
+  }
   readEntryMark(work, first);
   finishLine(work);
 }
@@ -126,7 +135,7 @@ function lineOf(work: Work, last: Token): Span {
 function readMisplaced(work: Work, first: Token, open: OpenBlock): void {
   const { source } = work;
   const type = statementWords.get(first.image);
-  const block = type === undefined || type === BlockType;
+  const block = type === undefined || isBlock(type);
   say(work, {
     message: block ? 'a block cannot stand inside a block' : `\`${first.image}\` cannot stand inside a block`,
     at: spanOf(source, first),
@@ -153,6 +162,31 @@ function sayNotAnEntry(work: Work, first: Token): void {
         : `write \`${quoted}:\`, without quotes`,
     ...(quoted !== null && /^[a-z][a-z0-9-]*$/.test(quoted) ? { fix: [{ span: at, text: quoted }] } : {}),
   });
+}
+
+/** `section "Title":`, then what it takes. */
+function readSection(work: Work, first: Token): void {
+  const title = peek(work);
+  if (!is(title, Text)) {
+    const words = restOfLine(work);
+    const end = words.findIndex((token) => is(token, Colon));
+    const named = spanOfAll(work, end < 0 ? words.slice(0, 1) : words.slice(0, end));
+    const written = named === null ? 'Title' : work.source.text.slice(named.start, named.end);
+    say(work, {
+      message: 'a section begins with its title, between quotes',
+      at: named ?? spanOf(work.source, first),
+      help: `write \`section "${written}": \`, then names of envelopes, or \`tagged\` and a tag`,
+    });
+    passLine(work);
+    return;
+  }
+  work.tokens.push(readAs(Section, first), title as Token);
+  work.next++;
+  if (!isMark(work, Colon)) {
+    const after = peek(work);
+    if (isOtherMark(work) || beginsValue(after)) work.tokens.push(mendMark(work, title as Token, Colon, ':'));
+  }
+  finishLine(work);
 }
 
 /** The property's name and its colon, or `expect`. */

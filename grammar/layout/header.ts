@@ -22,7 +22,8 @@ export function readHeader(work: Work, type: Token): void {
   while (peek(work) !== undefined && !is(peek(work), Eol, OpenBrace, CloseBrace)) work.next++;
   const written = work.scanned.slice(from, work.next);
   const opener = is(nextOnAnyLine(work), OpenBrace) ? null : openerOf(written);
-  const header = mendHeader(work, type, opener === null ? written : written.slice(0, -1));
+  const said = opener === null ? written : written.slice(0, -1);
+  const header = type.image === 'catalogue' ? nameless(work, said) : mendHeader(work, type, said);
   const [name, ...others] = header;
   const several = is(others[0], Word, NumberToken);
   if (name !== undefined) work.tokens.push(several ? name : meantName(work, name));
@@ -34,8 +35,9 @@ export function readHeader(work: Work, type: Token): void {
     const last = header.at(-1) ?? type;
     work.open = {
       brace: brace.token,
+      type: type.image,
       name: blockName(type, header[0]),
-      likeAt: like ? null : endOf(last),
+      likeAt: like || type.image === 'catalogue' ? null : endOf(last),
     };
   } else work.tokens.push(absent(CloseBrace, endOf(brace.token)), absent(Eol, endOf(brace.token)));
 }
@@ -84,6 +86,20 @@ function mendBrace(work: Work, opener: Token): Brace {
     fix: [{ span: at, text: touches ? ' {' : '{' }],
   });
   return { token: readAs(OpenBrace, opener), opens: true };
+}
+
+/** A catalogue has no name, and is like no other. */
+function nameless(work: Work, written: readonly Token[]): readonly Token[] {
+  const [first] = written;
+  if (first === undefined) return [];
+  const at = spanOf(work.source, first, written.at(-1));
+  say(work, {
+    message: 'a catalogue has no name: there is one for all envelopes of its folder',
+    at,
+    help: 'write `catalogue {`',
+    fix: [{ span: at, text: '' }],
+  });
+  return [];
 }
 
 /** NAME, or NAME `like` OTHER: what was written for it, as it was meant. */

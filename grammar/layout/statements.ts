@@ -1,7 +1,7 @@
 import type { TokenType } from 'chevrotain';
 import { shown } from '../slip.js';
 import { is, meantAs, readAs, spanOf, type Token } from '../token.js';
-import { BlockType, CloseBrace, Let, OpenBrace, Semicolon, Units, Use, Word } from '../tokens.js';
+import { CloseBrace, Let, OpenBrace, Semicolon, Units, Use, Word } from '../tokens.js';
 import { statementWords } from '../words.js';
 import { finishLine, passSemicolon } from './finish-line.js';
 import { readHeader } from './header.js';
@@ -11,6 +11,7 @@ import { mendPath, mendUnits } from './settings.js';
 import { listOfStatements, meantStatement, readBareUnit } from './unknown-statement.js';
 import {
   headerFollows,
+  isBlock,
   looksLikeEntry,
   passBlock,
   passLine,
@@ -50,7 +51,7 @@ export function readKnownStatement(work: Work, first: Token, type: TokenType): v
   work.statements++;
   work.next++;
   work.tokens.push(readAs(type, first));
-  if (type === BlockType) {
+  if (isBlock(type)) {
     readHeader(work, first);
     return;
   }
@@ -84,7 +85,7 @@ function readWords(work: Work, first: Token): void {
 function isPropertyAstray(work: Work, first: Token): boolean {
   if (!looksLikeEntry(work)) return false;
   const type = statementWords.get(first.image.toLowerCase());
-  return type === undefined || (type === BlockType && !headerFollows(work, 2));
+  return type === undefined || (isBlock(type) && !headerFollows(work, 2));
 }
 
 function passPropertyAstray(work: Work, first: Token): void {

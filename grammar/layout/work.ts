@@ -1,3 +1,4 @@
+import type { TokenType } from 'chevrotain';
 import type { Diagnostic } from '../../src/diagnostics/diagnostic.js';
 import type { Report } from '../../src/diagnostics/problem.js';
 import type { Source } from '../../src/text/source.js';
@@ -5,6 +6,7 @@ import type { Span } from '../../src/text/span.js';
 import { endOf, is, spanOf, type Token } from '../token.js';
 import {
   BlockType,
+  Catalogue,
   CloseBrace,
   Colon,
   Comma,
@@ -44,6 +46,8 @@ export interface Work {
 /** A block whose entries are being read. */
 export interface OpenBlock {
   readonly brace: Token;
+  /** The word that begins it: `envelope`. */
+  readonly type: string;
   /** As messages name it: `envelope a6-tides`. */
   readonly name: string;
   /** Where its header may yet say what it is like; null where it does. */
@@ -128,7 +132,7 @@ export function beginsStatement(work: Work): boolean {
   const second = peek(work, 1);
   const type = is(first, Word) ? statementWords.get((first as Token).image) : undefined;
   if (type === undefined || is(second, Colon, Equals) || second === undefined) return false;
-  if (type === BlockType) return headerFollows(work);
+  if (isBlock(type)) return headerFollows(work);
   if (first?.image === 'let') return is(second, Word) && is(peek(work, 2), Equals, Colon);
   if (first?.image === 'use') return is(second, Text);
   return is(second, Word) && (is(peek(work, 2), Eol) || peek(work, 2) === undefined);
@@ -147,7 +151,7 @@ export function headerFollows(work: Work, passed = 1): boolean {
 /** Whether the block around goes on after the statement that begins here: then it was meant to stand inside. */
 export function goesOnAfter(work: Work): boolean {
   const ahead = { ...work };
-  if (statementWords.get(peek(work)?.image ?? '') === BlockType) {
+  if (isBlock(statementWords.get(peek(work)?.image ?? ''))) {
     while (peek(ahead) !== undefined && !is(peek(ahead), OpenBrace)) ahead.next++;
     const end = work.pairs.get(peek(ahead) as Token);
     if (end === undefined) return false;
@@ -162,8 +166,12 @@ export function goesOnAfter(work: Work): boolean {
 export function looksLikeEntry(work: Work): boolean {
   const first = peek(work);
   if (first === undefined || !is(first, Word)) return false;
+  if (first.image === 'section' && is(peek(work, 1), Text)) return true;
   return is(peek(work, 1), Colon, Equals) || (first.image === 'expect' && is(peek(work, 1), Word));
 }
+
+/** Whether a statement of this kind has a block. */
+export const isBlock = (type: TokenType | undefined): boolean => type === BlockType || type === Catalogue;
 
 /** Whether nothing stands before the next token on its line. */
 export const beginsItsLine = (work: Work): boolean => peek(work, -1) === undefined || is(peek(work, -1), Eol);

@@ -11,6 +11,7 @@ import { CLEAR, FIGURE, OTHER } from './edge-dimensions.js';
 import type { Figure } from './figure.js';
 import { place } from './place.js';
 import { CAP_HEIGHT, DESCENT, type TextMeasure } from './text-measure.js';
+import { rulerOf } from './words.js';
 
 /** Sizes on the page, in mm. */
 const NAME = 3.2;
@@ -25,9 +26,26 @@ const TICK = 1.6;
  * themselves, the corners' names and the face. Figures as the ruler reads them, the other system beneath.
  */
 export function dimensions(folding: Folding, envelope: Envelope, box: Size, measure: TextMeasure): Figure {
-  const { made } = folding;
-  const ruler: Ruler = { units: envelope.units, step: envelope.step.value };
   const reach = dimensionsReach(folding) / Math.SQRT2 + FIGURE;
+  return diamond(folding, envelope, box, measure, reach, (corners, scale) =>
+    blankDimensions(folding, corners, { ruler: rulerOf({ envelope, folding }), measure, scale }),
+  );
+}
+
+/** The same without dimensions, and so larger: for a page that has its figures in a table. */
+export const namedBlank = (folding: Folding, envelope: Envelope, box: Size, measure: TextMeasure): Figure =>
+  diamond(folding, envelope, box, measure, 0, () => []);
+
+/** The blank standing on its corner, with its corners' names and its face; `reach`: how far notes stand out from its edges. */
+function diamond(
+  folding: Folding,
+  envelope: Envelope,
+  box: Size,
+  measure: TextMeasure,
+  reach: number,
+  notes: (corners: ReturnType<typeof blankCorners>, scale: number) => readonly Mark[],
+): Figure {
+  const { made } = folding;
   const beside = Math.max(reach, NAME_GAP + measure('bottom', NAME, 'bold'));
   const above = Math.max(reach, measure('bottom', NAME, 'bold') / 2 + CLEAR + NAME);
   const scale = Math.max(
@@ -42,13 +60,13 @@ export function dimensions(folding: Folding, envelope: Envelope, box: Size, meas
     hatchDegrees: RISING,
     markLength: TICK / scale,
   });
-  const notes = [
-    ...blankDimensions(folding, corners, { ruler, measure, scale }),
+  const lettered = [
+    ...notes(corners, scale),
     ...FLAP_NAMES.map((flap) => cornerName(flap, corners[flap], measure)),
-    ...faceSize(folding, ruler, scale, measure),
+    ...faceSize(folding, rulerOf({ envelope, folding }), scale, measure),
   ];
   return {
-    drawing: [...place(blank, { scale, ...centre }), ...place(notes, centre)],
+    drawing: [...place(blank, { scale, ...centre }), ...place(lettered, centre)],
     width,
     height,
   };

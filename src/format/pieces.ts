@@ -1,4 +1,12 @@
-import type { BlockNode, EntryNode, ExpectNode, PropertyNode, StatementNode } from '../syntax/ast.js';
+import type {
+  BlockNode,
+  CatalogueNode,
+  EntryNode,
+  ExpectNode,
+  SectionNode,
+  StatementNode,
+  PropertyNode,
+} from '../syntax/ast.js';
 import type { Span } from '../text/span.js';
 import type { Piece } from './piece.js';
 import { signBetween, spell } from './spelling.js';
@@ -7,11 +15,11 @@ import { lineEnds } from './white-space.js';
 /** The statements of a file as pieces, in the order of the text. */
 export const piecesOf = (statements: readonly StatementNode[]): readonly Piece[] =>
   statements.flatMap((statement) => {
-    if (statement.kind === 'block') return blockPieces(statement);
+    if (statement.kind === 'block' || statement.kind === 'catalogue') return blockPieces(statement);
     return [piece('statement', statementText(statement), statement.span, null, 0)];
   });
 
-function statementText(statement: Exclude<StatementNode, BlockNode>): string {
+function statementText(statement: Exclude<StatementNode, BlockNode | CatalogueNode>): string {
   if (statement.kind === 'units') return `units ${spell(statement.unit)}`;
   if (statement.kind === 'use') return `use ${spell(statement.path)}`;
   const { name, value } = statement;
@@ -19,10 +27,10 @@ function statementText(statement: Exclude<StatementNode, BlockNode>): string {
 }
 
 /** A block of one entry that stands on one line stays on one line. */
-function blockPieces({ type, name, like, entries, span }: BlockNode): readonly Piece[] {
+function blockPieces(block: BlockNode | CatalogueNode): readonly Piece[] {
+  const { entries, span } = block;
   const { text } = span.source;
-  const header = `${type} ${spell(name)}${like === null ? '' : ` like ${spell(like)}`}`;
-  const headerEnd = (like ?? name).span.end;
+  const { header, headerEnd } = headerOf(block);
   const open = nextMark(text, headerEnd);
   const close = span.end - 1;
   const within = entries.length < 2 && lineEnds(text, open, close) === 0 ? ' ' : null;
@@ -34,13 +42,22 @@ function blockPieces({ type, name, like, entries, span }: BlockNode): readonly P
   ];
 }
 
+function headerOf(block: BlockNode | CatalogueNode): { readonly header: string; readonly headerEnd: number } {
+  if (block.kind === 'catalogue') return { header: spell(block.head), headerEnd: block.head.span.end };
+  const { type, name, like } = block;
+  const header = `${type} ${spell(name)}${like === null ? '' : ` like ${spell(like)}`}`;
+  return { header, headerEnd: (like ?? name).span.end };
+}
+
 const entryPieces = (entry: EntryNode, space: string | null): readonly Piece[] =>
-  entry.kind === 'property'
-    ? propertyPieces(entry, space)
+  entry.kind !== 'expect'
+    ? listPieces(entry, space)
     : [piece('entry', expectText(entry), entry.span, space, 1)];
 
 /** A piece for each item of the list, with its comma; an item begins a line where its author began one. */
-function propertyPieces({ name, values, span }: PropertyNode, space: string | null): readonly Piece[] {
+function listPieces(entry: PropertyNode | SectionNode, space: string | null): readonly Piece[] {
+  const { values, span } = entry;
+  const name = entry.kind === 'property' ? spell(entry.name) : `section ${spell(entry.title)}`;
   const { text } = span.source;
   return values.map((value, index) => {
     const isLast = index === values.length - 1;
@@ -48,7 +65,7 @@ function propertyPieces({ name, values, span }: PropertyNode, space: string | nu
     const end = isLast ? span.end : nextMark(text, value.span.end) + 1;
     const before = values[index - 1];
     if (before === undefined) {
-      return piece('entry', `${spell(name)}: ${written}`, { start: span.start, end }, space, 1);
+      return piece('entry', `${name}: ${written}`, { start: span.start, end }, space, 1);
     }
     const { start } = value.span;
     const beginsLine = lineEnds(text, before.span.end, start) > 0;

@@ -1,11 +1,11 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import { report } from '../diagnostics/problem.js';
-import type { EntryNode, PropertyNode } from '../syntax/ast.js';
+import type { BlockNode, EntryNode, PropertyNode, SectionNode } from '../syntax/ast.js';
 import { through } from '../text/span.js';
 import { readExpect } from './expects.js';
 import type { BlockDeclaration } from './names.js';
 import { type Context, placeFor, unmixed } from './place.js';
-import { conflict, repeated } from './problems.js';
+import { conflict, repeated, unknownProperty } from './problems.js';
 import { ALTERNATIVES, isProperty, PROPERTIES, type PropertyName } from './properties.js';
 import type { Entry, Expectation } from './recipe.js';
 import { slipsIn, within } from './slips.js';
@@ -36,6 +36,10 @@ export function readBlock(declaration: BlockDeclaration, context: Context): Bloc
     if (entry.kind === 'expect') {
       const expectation = readExpect(entry, declaration, context);
       if (expectation) expects.push(expectation);
+      continue;
+    }
+    if (entry.kind === 'section') {
+      lose(sectionAstray(entry, node));
       continue;
     }
     const name = entry.name.text;
@@ -71,6 +75,13 @@ function readEntry(
   return { state: 'stated', value, span: covered };
 }
 
+const sectionAstray = ({ title }: SectionNode, { type, name }: BlockNode): Diagnostic =>
+  report(unknownProperty, {
+    message: `\`${type} ${name.text}\` has no sections`,
+    at: title.span,
+    help: 'move it to `catalogue { … }` in `catalogue.plica`; there it names envelopes, or `tagged` tags',
+  });
+
 /** Whether a slip of writing lies in the block, but for one that stays within an entry of its own. */
 const lostInWriting = ({ node, file }: BlockDeclaration): boolean =>
   slipsIn(file.slips, node.span).some(
@@ -79,7 +90,8 @@ const lostInWriting = ({ node, file }: BlockDeclaration): boolean =>
 
 /** An `expect`, or a property that is broken by itself, takes its slip with it. */
 const survives = (entry: EntryNode): boolean =>
-  entry.kind === 'expect' || (isProperty(entry.name.text) && entry.values.length === 0);
+  entry.kind === 'expect' ||
+  (entry.kind === 'property' && isProperty(entry.name.text) && entry.values.length === 0);
 
 const twice = ({ name }: PropertyNode, earlier: PropertyNode): Diagnostic =>
   report(repeated, {

@@ -1,6 +1,7 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import { report } from '../diagnostics/problem.js';
 import { type Block, readBlock } from './blocks.js';
+import type { Catalogue } from './catalogue.js';
 import { withDefaults } from './defaults.js';
 import { isBroken, stated } from './gathered.js';
 import { workOutLets } from './lets.js';
@@ -9,18 +10,23 @@ import { type BlockDeclaration, gatherNames } from './names.js';
 import type { Stated } from './origin.js';
 import { doubtPaper } from './paper-doubts.js';
 import type { Context } from './place.js';
-import { missing } from './problems.js';
+import { conflict, missing, repeated } from './problems.js';
 import { isProperty } from './properties.js';
+import { readCatalogue } from './read-catalogue.js';
 import type { Input, Reader } from './reader.js';
 import type { Envelope, Paper } from './recipe.js';
 import { saidOnce } from './said-once.js';
-import { loadFiles } from './uses.js';
+import type { CatalogueNode } from '../syntax/ast.js';
+import type { Source } from '../text/source.js';
+import { loadFiles, type RecipeFile } from './uses.js';
 
 export interface Resolved {
   /** Of the given files, in their order. Those with an error in what matters on paper are left out. */
   readonly envelopes: readonly Envelope[];
   /** Of the given files and all they use, in no order that matters: slips of writing, and what could not be resolved. */
   readonly diagnostics: readonly Diagnostic[];
+  /** The `catalogue` statements of the given files. */
+  readonly catalogues: readonly Catalogue[];
 }
 
 /** From files to envelopes: what they use is read, names are found, `like` is followed, sums are done, defaults filled in. */
@@ -61,8 +67,50 @@ export function resolve(inputs: readonly Input[], read: Reader): Resolved {
     )
     .sort((a, b) => place(a) - place(b))
     .flatMap((declaration) => resolveEnvelope(declaration, gathered(declaration), papers, tell) ?? []);
-  return { envelopes, diagnostics: saidOnce(diagnostics) };
+  const catalogues = readCatalogues(files, context);
+  return { envelopes, diagnostics: saidOnce(diagnostics), catalogues };
 }
+
+/** The catalogues of the given files; a folder has one. */
+function readCatalogues(files: readonly RecipeFile[], context: Context): readonly Catalogue[] {
+  const all = files
+    .filter(({ given }) => given)
+    .flatMap((file) =>
+      file.node.statements.flatMap((node) =>
+        node.kind === 'catalogue' ? [{ node, catalogue: readCatalogue(node, file, context) }] : [],
+      ),
+    );
+  const firsts = new Map<Source, CatalogueNode>();
+  for (const { node } of all) {
+    const { source } = node.span;
+    const first = firsts.get(source);
+    if (first === undefined) firsts.set(source, node);
+    else context.tell(secondCatalogue(node, first));
+    if (first === undefined && !READ_FROM.test(source.name)) context.tell(readElsewhere(node));
+  }
+  return all.map(({ catalogue }) => catalogue);
+}
+
+/** Where a command looks for the statement; standard input may stand for it. */
+const READ_FROM = /(?:^|\/)catalogue\.plica$|^<stdin>$/;
+
+const secondCatalogue = ({ head }: CatalogueNode, first: CatalogueNode): Diagnostic =>
+  report(repeated, {
+    message: 'a file states one catalogue, and this is another',
+    at: head.span,
+    label: 'again here',
+    related: [{ span: first.head.span, text: 'first stated here' }],
+    help: 'join the two',
+  });
+
+const readElsewhere = ({ head }: CatalogueNode): Diagnostic =>
+  report(conflict, {
+    message: 'this catalogue is read from nowhere',
+    severity: 'warning',
+    at: head.span,
+    why: 'the statement of a folder is that of its `catalogue.plica`',
+    help: 'move it to `catalogue.plica`, at the top of the folder',
+  });
 
 /** All that a block states, itself and by its `like`; null where some of it is lost. */
 type Gatherer = (declaration: BlockDeclaration) => Gathered | null;

@@ -115,10 +115,7 @@ export function loadFiles(
 }
 
 const countStatements = ({ statements }: FileNode): number =>
-  statements.reduce(
-    (sum, statement) => sum + 1 + (statement.kind === 'block' ? statement.entries.length : 0),
-    0,
-  );
+  statements.reduce((sum, statement) => sum + 1 + ('entries' in statement ? statement.entries.length : 0), 0);
 
 /** The units of a file; one that comes late, or again, the parser has reported. */
 function unitsOf(

@@ -20,7 +20,7 @@ export interface CommentNode {
   readonly span: Span;
 }
 
-export type StatementNode = UnitsNode | UseNode | LetNode | BlockNode;
+export type StatementNode = UnitsNode | UseNode | LetNode | BlockNode | CatalogueNode;
 
 /** `units in` */
 export interface UnitsNode {
@@ -54,7 +54,16 @@ export interface BlockNode {
   readonly entries: readonly EntryNode[];
 }
 
-export type EntryNode = PropertyNode | ExpectNode;
+/** `catalogue { … }` */
+export interface CatalogueNode {
+  readonly kind: 'catalogue';
+  readonly span: Span;
+  /** The word that begins it. */
+  readonly head: WordNode;
+  readonly entries: readonly EntryNode[];
+}
+
+export type EntryNode = PropertyNode | ExpectNode | SectionNode;
 
 /** `card: 8 1/2 x 5 1/2` (no values: they were broken and have been reported) */
 export interface PropertyNode {
@@ -72,6 +81,14 @@ export interface ExpectNode {
   readonly compare: '=' | '<' | '<=' | '>' | '>=';
   readonly value: ExpressionNode | null;
   readonly tolerance: ExpressionNode | null;
+}
+
+/** `section "Boxes": keepsake, tagged box` (no values: they were broken and have been reported) */
+export interface SectionNode {
+  readonly kind: 'section';
+  readonly span: Span;
+  readonly title: StringNode;
+  readonly values: readonly ItemNode[];
 }
 
 export type ItemNode = StringNode | PhraseNode | SizeNode | ExpressionNode;

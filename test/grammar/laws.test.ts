@@ -96,10 +96,10 @@ const within = (inner: Span, outer: Span): boolean =>
 /** Lets, properties and expects that came without what they state. */
 function partsLost(statement: StatementNode): readonly string[] {
   if (statement.kind === 'let') return statement.value === null ? [statement.name.text] : [];
-  if (statement.kind !== 'block') return [];
+  if (!('entries' in statement)) return [];
   return statement.entries
     .filter((entry) => (entry.kind === 'expect' ? entry.value === null : entry.values.length === 0))
-    .map(({ name }) => name.text);
+    .map((entry) => (entry.kind === 'section' ? entry.title.value : entry.name.text));
 }
 
 /** The spans of nodes that reach out of the node they are part of. */

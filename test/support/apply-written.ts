@@ -43,6 +43,7 @@ const taken = ({ name, entries }: BlockNode, envelope: string, changes: readonly
     .filter((entry) =>
       changes.some(
         ({ property, before, after }) =>
+          entry.kind !== 'section' &&
           property === entry.name.text &&
           [before, after].some((value) => blockOf(value?.place, envelope) === name.text),
       ),

@@ -1,5 +1,5 @@
 import { paragraph, standing } from '../../../drawing/block.js';
-import { dimensions } from '../../../drawing/dimensions.js';
+import { dimensions, namedBlank } from '../../../drawing/dimensions.js';
 import { stepRows, stepStrip } from '../../../drawing/step-strip.js';
 import type { TextMeasure } from '../../../drawing/text-measure.js';
 import { sizes } from '../../../drawing/words.js';
@@ -17,7 +17,7 @@ import { stepTitles } from './step-titles.js';
 import { pictureStrip, type Strip, wordStrip } from '../strip.js';
 
 /** The box of the drawing, and the gap to the figures beside it, in mm. */
-const DRAWING = { width: 60, height: 60 };
+const DRAWING = { width: 56, height: 62 };
 const GUTTER = 4;
 
 /** The pictures of the fold on a leaf: smaller than on a cut sheet. */
@@ -46,7 +46,8 @@ export function makeLeaf(job: Job, measure: TextMeasure): Leaf {
         ...stepRows(folding, envelope, WIDTH, measure, STAGES).map(({ drawing, height }, index) =>
           pictureStrip(standing(drawing, height), foldWords(index), measure),
         ),
-        stepTitles(stepsOf(sheet), measure),
+        { ...wordStrip('H3', paragraph('At the bench', WIDTH, BODY, measure, 'bold'), measure), keep: true },
+        { ...stepTitles(stepsOf(sheet), measure), above: 1.6 },
         ...findingStrips(sheet, measure),
       ]),
     ],
@@ -70,7 +71,7 @@ function head({ title, name, summary, notes }: CutSheet, measure: TextMeasure): 
 
 /** The blank on the left, its measurements on the right. */
 function spread(job: Job, measure: TextMeasure): Strip {
-  const figure = dimensions(job.folding, job.envelope, DRAWING, measure);
+  const figure = namedBlank(job.folding, job.envelope, DRAWING, measure);
   const picture = pictureStrip(
     standing(figure.drawing, figure.height),
     `The open blank, seen from the inside. ${sizes(job)}`,

@@ -8,8 +8,8 @@ import { runsOf, type Strip } from '../strip.js';
 
 /** Between rows, and between columns, in mm. */
 const ROW_GAP = 0.9;
-const GUTTER = 2;
-const LABEL = 17;
+const GUTTER = 1.5;
+const LABEL = 16;
 
 /** Measurements below each other: what it is, in the recipe's units, in the other system. */
 export function measurementTable(all: readonly Measurement[], width: number, measure: TextMeasure): Strip {

@@ -47,7 +47,7 @@ function markRows({ scores }: Facts, say: Lengths): readonly Measurement[] {
       const corner = alike && flap === 'left' ? 'sides' : flap;
       return at === null
         ? []
-        : [{ label: capitalised(index === 0 ? corner : `${corner}, second`), value: say.read(at) }];
+        : [{ label: capitalised(index === 0 ? corner : `${corner}, 2nd`), value: say.read(at) }];
     });
   });
 }

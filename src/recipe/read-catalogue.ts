@@ -1,0 +1,156 @@
+import { report } from '../diagnostics/problem.js';
+import type { CatalogueNode, ExpectNode, ItemNode, PropertyNode, SectionNode } from '../syntax/ast.js';
+import { nearest } from '../text/nearest.js';
+import { spanText } from '../text/span.js';
+import type { Catalogue, CatalogueSection, Taken } from './catalogue.js';
+import { CATALOGUE_PROPERTIES, isCatalogueProperty } from './catalogue-properties.js';
+import { type Context, placeFor } from './place.js';
+import { limit } from '../syntax/problems.js';
+import { repeated, unknownProperty, wrongKind } from './problems.js';
+import { propertyNamed } from './properties.js';
+import { quote } from './quote.js';
+import { anyOf } from './unknown-word.js';
+import type { RecipeFile } from './uses.js';
+
+/** More sections than a book has. */
+const MOST_SECTIONS = 500;
+
+/** Reads a `catalogue` statement. Reports what is wrong with it; what is broken is left out. */
+export function readCatalogue(node: CatalogueNode, file: RecipeFile, context: Context): Catalogue {
+  const values = new Map<string, unknown>();
+  const stated = new Map<string, PropertyNode>();
+  const sections: CatalogueSection[] = [];
+  const taken = new Map<string, Taken>();
+  for (const entry of node.entries) {
+    if (entry.kind === 'expect') context.tell(nothingToExpect(entry));
+    else if (entry.kind === 'section') {
+      if (sections.length === MOST_SECTIONS) context.tell(tooMany(entry));
+      if (sections.length < MOST_SECTIONS) sections.push(readSection(entry, taken, context));
+    } else readProperty(entry, { values, stated, file, context });
+  }
+  const of = <T>(name: string, otherwise: T): T => (values.get(name) ?? otherwise) as T;
+  return {
+    span: node.head.span,
+    units: file.units === 'in' || file.units === 'cm' ? file.units : 'mm',
+    title: of('title', null),
+    by: of('by', null),
+    note: of('note', []),
+    foreword: of('foreword', []),
+    page: of('page', null),
+    sections,
+  };
+}
+
+interface Properties {
+  readonly values: Map<string, unknown>;
+  readonly stated: Map<string, PropertyNode>;
+  readonly file: RecipeFile;
+  readonly context: Context;
+}
+
+function readProperty(entry: PropertyNode, { values, stated, file, context }: Properties): void {
+  const { text: name, span } = entry.name;
+  const earlier = stated.get(name);
+  if (!isCatalogueProperty(name)) context.tell(unknown(entry));
+  else if (earlier)
+    context.tell(
+      report(repeated, {
+        message: `\`${name}\` is stated twice`,
+        at: span,
+        label: 'again here',
+        related: [{ span: earlier.span, text: 'first stated here' }],
+        help: 'keep one of the two lines',
+      }),
+    );
+  else {
+    stated.set(name, entry);
+    const [first] = entry.values;
+    const isDefault = entry.values.length === 1 && first?.kind === 'word' && first.text === 'default';
+    if (first === undefined || isDefault) return;
+    const place = placeFor(context, file, `\`${name}\``, entry.values, name === 'page');
+    values.set(name, CATALOGUE_PROPERTIES[name].kind.read(entry.values, place));
+  }
+}
+
+function unknown({ name: { span, text } }: PropertyNode) {
+  const near = nearest(text, Object.keys(CATALOGUE_PROPERTIES));
+  const elsewhere = propertyNamed(text);
+  const owner = elsewhere?.where.includes('paper') ? 'a paper' : 'an envelope or a style';
+  return report(unknownProperty, {
+    message: elsewhere
+      ? `${quote(span)} belongs to ${owner}, not to a catalogue`
+      : `a catalogue has no property ${quote(span)}`,
+    at: span,
+    help: elsewhere
+      ? 'state it there'
+      : near.length > 0
+        ? `did you mean ${anyOf(near)}?`
+        : `its properties are ${Object.keys(CATALOGUE_PROPERTIES).join(', ')}; a section is written \`section "Title": NAME, tagged TAG\``,
+  });
+}
+
+const nothingToExpect = ({ span }: ExpectNode) =>
+  report(wrongKind, {
+    message: 'a catalogue has nothing to expect',
+    at: span,
+    help: 'write the `expect` in the envelope or the style that it is about',
+  });
+
+const tooMany = ({ title }: SectionNode) =>
+  report(limit, {
+    message: `a catalogue has at most ${MOST_SECTIONS} sections`,
+    at: title.span,
+    help: 'join some of them, or make two catalogues of two folders',
+  });
+
+function readSection(
+  { title, values }: SectionNode,
+  taken: Map<string, Taken>,
+  context: Context,
+): CatalogueSection {
+  const takes = values.flatMap((item): readonly Taken[] => {
+    const read = takenBy(item, context);
+    if (read === null) return [];
+    const key = `${read.by} ${read.word}`;
+    const earlier = taken.get(key);
+    if (earlier === undefined) {
+      taken.set(key, read);
+      return [read];
+    }
+    context.tell(
+      report(repeated, {
+        message: `${quote(read.span)} is taken twice`,
+        at: read.span,
+        label: 'again here',
+        related: [{ span: earlier.span, text: 'first taken here' }],
+        why: 'a recipe stands once in a catalogue',
+        help: 'leave one of them out',
+      }),
+    );
+    return [];
+  });
+  return { title: title.value, span: title.span, takes };
+}
+
+/** A name, or `tagged` and a tag. */
+function takenBy(item: ItemNode, context: Context): Taken | null {
+  if (item.kind === 'word') return { by: 'name', word: item.text, span: item.span };
+  if (item.kind === 'phrase') {
+    const [first, tag, ...more] = item.atoms;
+    if (first?.kind === 'word' && first.text === 'tagged' && tag?.kind === 'word' && more.length === 0)
+      return { by: 'tag', word: tag.text, span: item.span };
+  }
+  const word = item.kind === 'string' && /^[a-z][a-z\d]*(?:-[a-z\d]+)*$/.test(item.value) ? item.value : null;
+  context.tell(
+    report(wrongKind, {
+      message: `a section takes names of envelopes and \`tagged\` tags, and ${quote(item.span)} is neither`,
+      at: item.span,
+      ...(word === null
+        ? {
+            help: `write ${spanText(item.span).startsWith('tag') ? '`tagged TAG`' : 'a name, or `tagged TAG`'}, with commas between several`,
+          }
+        : { help: `write \`${word}\`, without the quotes`, fix: [{ span: item.span, text: word }] }),
+    }),
+  );
+  return null;
+}
