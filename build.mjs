@@ -11,6 +11,7 @@ const bundled = [await bundle('src/cli/main.ts', 'program.cjs'), await bundle('s
 escapeBeyondAscii('dist/program.cjs');
 copyFileSync('src/host/start.cjs', 'dist/plica.cjs');
 chmodSync('dist/plica.cjs', 0o755);
+for (const file of ['pool.cjs', 'leaf-thread.cjs']) copyFileSync(`src/host/${file}`, `dist/${file}`);
 for (const schema of ['src/emit/json/facts', 'src/diff/difference', 'src/cli/log'])
   copyFileSync(`${schema}.schema.json`, `dist/${basename(schema)}.schema.json`);
 mkdirSync('dist/fonts');

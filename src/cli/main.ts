@@ -1,8 +1,14 @@
 import { nodeHost } from '../host/node-host.js';
+import type { Host } from '../host/host.js';
+import type { LeafResult, LeafTask } from './catalogue/leaf-work.js';
 import { complain } from './command.js';
 import { run } from './run.js';
 
 export { nodeHost, run };
+
+/** What a thread does; loaded where there are threads. */
+export const leafWork = async (task: LeafTask, host: Host): Promise<LeafResult> =>
+  (await import('./catalogue/leaf-work.js')).leafWork(task, host);
 
 /** Runs plica as this process: the only place that gives it an exit code. */
 export async function main(): Promise<void> {

@@ -1,6 +1,6 @@
 import type { Difference } from './difference.js';
 import { headWords } from './head-words.js';
-import { code } from './markdown-text.js';
+import { code } from '../text/markdown.js';
 import { type Chapter, type FindingRow, report } from './report.js';
 import {
   FIGURE_HEADINGS,

@@ -23,9 +23,14 @@ export interface Host {
   readonly list: (folder: string) => Listing;
   /** Writes all of the files or none, each whole or not at all; makes the folder where it is missing. */
   readonly write: (folder: string, files: readonly NewFile[]) => Written;
+  /**
+   * Writes a file piece by piece, whole or not at all: what lay in its place stays until the last piece is written. Makes its
+   * folder where it is missing. A piece is asked for when the one before is on its way.
+   */
+  readonly writeStream: (path: string, pieces: AsyncIterable<Uint8Array>) => Promise<Written>;
   /** Writes a file that is not there yet; one that is, stays as it is. Its folder must be there. */
   readonly create: (path: string, bytes: Uint8Array) => Written;
-  /** Takes a file away. */
+  /** Takes a file away, or a folder with nothing in it. */
   readonly remove: (path: string) => Written;
   /** Looks out for changes to recipes; what lies in the folder `passOver` is not looked at. */
   readonly watch: (passOver: string | null) => Watch;
@@ -33,6 +38,20 @@ export interface Host {
   readonly git: (args: readonly string[], input?: string) => GitResult;
   /** The TrueType files that come with plica. */
   readonly fonts: () => Fonts;
+  /** Stands for this very program: what it made, another may make otherwise. */
+  readonly edition: () => string;
+  /** Threads that run this program; null: there are none to be had. */
+  readonly threads: () => Promise<Threads | null>;
+  /** Has something done when the person stops the command (Ctrl-C) or the machine does; undone by what comes back. */
+  readonly onStop: (clean: () => void) => () => void;
+}
+
+/** Some threads, and what they do; results come back as their work is done. */
+export interface Threads {
+  readonly count: number;
+  /** Has a thread do the leaves of one recipe file; tasks and results are plain data. */
+  readonly run: (task: object) => Promise<unknown>;
+  readonly close: () => Promise<void>;
 }
 
 /** A look-out for recipes that come, go or change. */

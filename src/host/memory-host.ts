@@ -44,7 +44,7 @@ export function memoryHost(memory: Memory = {}): MemoryHost {
   const kind = (path: string): 'file' | 'folder' | 'missing' =>
     files.has(path) ? 'file' : isFolder(path) ? 'folder' : 'missing';
 
-  return {
+  const host: MemoryHost = {
     said,
     files,
     cwd: CWD,
@@ -70,6 +70,12 @@ export function memoryHost(memory: Memory = {}): MemoryHost {
       for (const { name, bytes } of written) files.set(posix.join(place(folder), name), bytes);
       return { kind: 'written' };
     },
+    writeStream: async (path, pieces) => {
+      const all: Uint8Array[] = [];
+      for await (const piece of pieces) all.push(piece);
+      const bytes = new Uint8Array(Buffer.concat(all));
+      return host.write(posix.dirname(path), [{ name: posix.basename(path), bytes }]);
+    },
     create: (path, bytes) => {
       const refuse = (reason: string): Written => ({ kind: 'unwritable', path, reason });
       if (kind(place(path)) !== 'missing') return refuse('a file is in its place');
@@ -78,13 +84,17 @@ export function memoryHost(memory: Memory = {}): MemoryHost {
       return { kind: 'written' };
     },
     remove: (path) =>
-      files.delete(place(path))
+      files.delete(place(path)) || folders.delete(place(path))
         ? { kind: 'written' }
         : { kind: 'unwritable', path, reason: 'there is no such file or folder' },
     watch: () => watch(memory.changes ?? [], place, files),
     git: memory.git ?? (() => ({ kind: 'trouble', reason: 'git is not installed' })),
     fonts: () => memory.fonts ?? { regular: new Uint8Array(), bold: new Uint8Array() },
+    edition: () => 'remembered',
+    threads: async () => null,
+    onStop: () => () => {},
   };
+  return host;
 }
 
 /** Each wait ends with the next of the changes; after the last, somebody asks to stop. */

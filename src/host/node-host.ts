@@ -1,13 +1,26 @@
-import { readdirSync, readFileSync, realpathSync, type Stats, statSync, unlinkSync } from 'node:fs';
+import {
+  lstatSync,
+  readdirSync,
+  readFileSync,
+  realpathSync,
+  rmdirSync,
+  type Stats,
+  statSync,
+  unlinkSync,
+} from 'node:fs';
 import { join, resolve } from 'node:path';
 import { atMost } from './at-most.js';
 import type { Entry, Host, Listing, Read, Written } from './host.js';
 import { createFile } from './create-file.js';
 import { fonts } from './fonts.js';
+import { edition } from './edition.js';
 import { git } from './git.js';
+import { onStop } from './on-stop.js';
 import { outlet } from './outlet.js';
+import { threads } from './threads.js';
 import { watchDisk } from './watch-disk.js';
 import { whyNot } from './why-not.js';
+import { writeStream } from './write-stream.js';
 import { writeTogether } from './write-together.js';
 
 /** The machine that this process runs on. */
@@ -23,11 +36,15 @@ export function nodeHost(cwd: string = process.cwd(), env: Host['env'] = process
     readInput,
     list: (folder) => list(resolve(cwd, folder)),
     write: (folder, files) => writeTogether(resolve(cwd, folder), files),
+    writeStream: (path, pieces) => writeStream(resolve(cwd, path), pieces),
     create: (path, bytes) => createFile(resolve(cwd, path), bytes),
     remove: (path) => remove(resolve(cwd, path)),
     watch: (passOver) => watchDisk(cwd, passOver),
     git: (args, input) => git(cwd, env, args, input),
     fonts,
+    edition,
+    threads: () => threads(cwd),
+    onStop,
   };
 }
 
@@ -102,7 +119,8 @@ function list(folder: string): Listing {
 
 function remove(path: string): Written {
   try {
-    unlinkSync(path);
+    if (lstatSync(path).isDirectory()) rmdirSync(path);
+    else unlinkSync(path);
     return { kind: 'written' };
   } catch (error) {
     return { kind: 'unwritable', path, reason: whyNot(error) };

@@ -49,5 +49,5 @@ export function fileLeaves(
     rows.push(rowOf(recipe, { file: envelope.span.source.name, ...kept }));
   }
   const names = some.map(({ name, span }) => ({ name, ...position(span.source, span.start) }));
-  return { rows, findings, names };
+  return { file: file.input.source.name, rows, findings, names };
 }

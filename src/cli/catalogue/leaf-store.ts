@@ -21,32 +21,27 @@ const LONGEST = 32_000_000;
 
 export const LEAF_ENDING = '.leaf';
 
-/** Leaves by their keys. */
-export interface LeafStore {
-  readonly keep: Keep;
-  /** A leaf that was kept; null: it is gone, or damaged. */
-  readonly leaf: (row: Pick<Row, 'leaf'>) => Leaf | null;
-}
-
-/** `edition` stands for the program and its fonts. */
-export function leafStore(shelf: Shelf, measure: TextMeasure, edition: string): LeafStore {
-  return {
-    keep: (recipe) => {
-      const key = leafKey(recipe, edition);
-      const kept = opened(shelf.find(key));
-      if (kept) return { leaf: key, pages: kept.pages };
-      const leaf = makeLeaf(recipe, measure);
-      const text = JSON.stringify(leaf);
-      const { length: pages } = leaf.pages;
-      const written = shelf.put(key, `plica-leaf 1 ${sha256(text)} ${pages}\n${text}`);
-      return written.kind === 'written' ? { leaf: key, pages } : written;
-    },
-    leaf: ({ leaf }) => {
-      const kept = opened(shelf.find(leaf));
-      return kept && (JSON.parse(kept.text) as Leaf);
-    },
+/** Keeps leaves on a shelf, each made only if it is not there whole. `edition` stands for the program and its fonts. */
+export const keeperOf =
+  (shelf: Shelf, measure: TextMeasure, edition: string): Keep =>
+  (recipe) => {
+    const key = leafKey(recipe, edition);
+    const kept = opened(shelf.find(key));
+    if (kept) return { leaf: key, pages: kept.pages };
+    const leaf = makeLeaf(recipe, measure);
+    const text = JSON.stringify(leaf);
+    const { length: pages } = leaf.pages;
+    const written = shelf.put(key, `plica-leaf 1 ${sha256(text)} ${pages}\n${text}`);
+    return written.kind === 'written' ? { leaf: key, pages } : written;
   };
-}
+
+/** Leaves that were kept; null: it is gone, or damaged. */
+export const leavesOn =
+  (shelf: Shelf) =>
+  ({ leaf }: Pick<Row, 'leaf'>): Leaf | null => {
+    const kept = opened(shelf.find(leaf));
+    return kept && (JSON.parse(kept.text) as Leaf);
+  };
 
 /** A kept leaf, if it is one and whole. */
 function opened(found: string | null): { readonly text: string; readonly pages: number } | null {

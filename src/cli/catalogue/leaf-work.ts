@@ -4,7 +4,7 @@ import type { Host } from '../../host/host.js';
 import { readText } from '../../host/read-text.js';
 import { source } from '../../text/source.js';
 import { fileLeaves, type NotWritten, type Part } from './file-leaves.js';
-import { folderShelf, leafStore } from './leaf-store.js';
+import { folderShelf, keeperOf } from './leaf-store.js';
 
 /** A recipe file of a catalogue. */
 export interface BookFile {
@@ -37,7 +37,7 @@ export async function leafWork(
   if (read.kind === 'too-large') return { kind: 'unreadable', reason: 'it is too long to be a recipe file' };
   const measure = await measureFor(host, date);
   const input = { id: file.id, source: source(file.label, read.text) };
-  const { keep } = leafStore(folderShelf(shelf, host), measure, edition);
+  const keep = keeperOf(folderShelf(shelf, host), measure, edition);
   return fileLeaves({ input, root: file.root }, host, keep, { part, parts });
 }
 

@@ -1,5 +1,6 @@
 import type { Command } from '../command.js';
 import { build } from './build.js';
+import { catalogue } from './catalogue.js';
 import { check } from './check.js';
 import { completion } from './completion.js';
 import { diff } from './diff.js';
@@ -20,6 +21,7 @@ export const COMMANDS: readonly Command[] = [
   format,
   show,
   build,
+  catalogue,
   diff,
   log,
   explain,

@@ -62,6 +62,8 @@ export const LEAF: Size = { width: 326, height: 500 };
 
 /** What one recipe file comes to. */
 export interface FileLeaves {
+  /** The file, from the project's root. */
+  readonly file: string;
   readonly rows: readonly Row[];
   /** Every finding of the file that is an error, and warnings that belong to no sound recipe. */
   readonly findings: readonly Found[];

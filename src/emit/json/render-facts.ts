@@ -4,8 +4,9 @@
  * Refuses to know: which of the figures anybody needs.
  */
 import { position } from '../../text/source.js';
+import type { Facts } from '../../folding/facts.js';
 import type { Job } from '../emitter.js';
-import { found } from './found.js';
+import { type Found, found } from './found.js';
 
 /** Lengths mm, areas mm², masses g, all as made, in full precision. What is unknown or does not apply is null. */
 export function renderFacts(jobs: readonly Job[]): string {
@@ -14,13 +15,34 @@ export function renderFacts(jobs: readonly Job[]): string {
 
 function recipe({ envelope, facts, diagnostics }: Job) {
   const { source, start } = envelope.span;
-  return {
-    name: envelope.name,
-    title: envelope.title.value,
-    file: source.name,
-    line: position(source, start).line,
-    ...facts,
-    post: [],
-    findings: diagnostics.map((diagnostic) => found(diagnostic)),
-  };
+  return recipeFacts(
+    {
+      name: envelope.name,
+      title: envelope.title.value,
+      file: source.name,
+      line: position(source, start).line,
+      findings: diagnostics.map((diagnostic) => found(diagnostic)),
+    },
+    facts,
+  );
 }
+
+/** Where a recipe stands, and what is found about it. */
+export interface Stated {
+  readonly name: string;
+  readonly title: string;
+  readonly file: string;
+  readonly line: number;
+  readonly findings: readonly Found[];
+}
+
+/** One recipe of the facts JSON. */
+export const recipeFacts = ({ name, title, file, line, findings }: Stated, facts: Facts) => ({
+  name,
+  title,
+  file,
+  line,
+  ...facts,
+  post: [],
+  findings,
+});

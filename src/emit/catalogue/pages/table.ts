@@ -1,11 +1,10 @@
 import { beside, type Block, paragraph, stack } from '../../../drawing/block.js';
 import type { TextMeasure } from '../../../drawing/text-measure.js';
-import { sameLength } from '../../../measure/slack.js';
 import type { Reading } from '../../cut-sheet/content.js';
-import { lengths } from '../../cut-sheet/lengths.js';
 import { typeset } from '../../cut-sheet/page/type.js';
 import { recipeDestination } from '../destinations.js';
 import type { Row } from '../leaf.js';
+import { MEASUREMENTS } from '../measurement-columns.js';
 import { SMALL } from '../sizes.js';
 import { runsOf, type Strip } from '../strip.js';
 import type { PageOf, Part } from './part.js';
@@ -23,12 +22,18 @@ interface Column {
   readonly lines: (row: Row, pageOf: PageOf) => readonly Line[];
 }
 
-const both = ({ read, other }: Reading): readonly Line[] => [{ text: read }, { text: other, quiet: true }];
+const lines = ({ read, other }: Reading): readonly Line[] =>
+  other === '' ? [{ text: read }] : [{ text: read }, { text: other, quiet: true }];
 
-const say = ({ units, step }: Row) => lengths({ units, step });
-
-const marks = (row: Row, at: readonly number[]): readonly Line[] =>
-  at.flatMap((mark) => both(say(row).read(mark)));
+/** The columns of figures, each with its width in mm; the paper stands under the envelope's title. */
+const FIGURES: readonly (readonly [heading: string, width: number])[] = [
+  ['Card', 23],
+  ['Blank', 14.5],
+  ['Sides', 12.5],
+  ['Seal', 12.5],
+  ['Bottom', 12.5],
+  ['Depth', 9],
+];
 
 /** The table's columns, together as wide as a page's text. */
 const COLUMNS: readonly Column[] = [
@@ -40,34 +45,12 @@ const COLUMNS: readonly Column[] = [
       ...(paper ? [{ text: yieldWords(paper), quiet: true }] : []),
     ],
   },
-  { heading: 'Card', width: 23, lines: (row) => both(say(row).readSize(row.card)) },
-  {
-    heading: 'Blank',
-    width: 14.5,
-    lines: (row) =>
-      both(
-        sameLength(row.blank.width, row.blank.height)
-          ? say(row).read(row.blank.width)
-          : say(row).readSize(row.blank),
-      ),
-  },
-  { heading: 'Sides', width: 12.5, lines: (row) => sideMarks(row) },
-  { heading: 'Seal', width: 12.5, lines: (row) => marks(row, row.marks.seal) },
-  { heading: 'Bottom', width: 12.5, lines: (row) => marks(row, row.marks.bottom) },
-  {
-    heading: 'Depth',
-    width: 9,
-    lines: (row) => (row.depth > 0 ? both(say(row).exact(row.depth)) : [{ text: 'flat' }]),
-  },
+  ...FIGURES.map(([heading, width]): Column => {
+    const column = MEASUREMENTS.find((each) => each.heading === heading);
+    return { heading, width, lines: (row) => (column?.readings(row) ?? []).flatMap(lines) };
+  }),
   { heading: 'Page', width: 4, lines: (row, pageOf) => [{ text: `${pageOf(row)}` }] },
 ];
-
-/** Marks of both sides where they are alike; else the left ones, then the right ones. */
-function sideMarks(row: Row): readonly Line[] {
-  const { left, right } = row.marks;
-  const alike = left.every((mark, index) => sameLength(mark, right[index] ?? Number.NaN));
-  return marks(row, alike ? left : [...left, ...right]);
-}
 
 const yieldWords = ({ title, sheet }: NonNullable<Row['paper']>): string =>
   sheet ? `${title}: ${sheet.copies} from a sheet` : title;

@@ -1,4 +1,4 @@
-import { visible } from '../text/visible.js';
+import { visible } from './visible.js';
 
 /**
  * Any text from recipes and their files as code, in which Markdown finds nothing: no link, mark-up or mention. It is fenced

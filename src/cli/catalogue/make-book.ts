@@ -1,0 +1,75 @@
+import { basename, dirname, join } from 'node:path';
+import { arrange } from '../../emit/catalogue/arrange.js';
+import type { Book } from '../../emit/catalogue/book.js';
+import type { FileLeaves, Leaf, Row } from '../../emit/catalogue/leaf.js';
+import { repeatedNames } from '../../emit/catalogue/repeated-names.js';
+import type { Host, Trouble } from '../../host/host.js';
+import { bookFiles } from './book-files.js';
+import { clearLeaves, dropLeaves } from './clear-leaves.js';
+import { gather } from './gather.js';
+import { sha256 } from './leaf-key.js';
+import { folderShelf, leavesOn } from './leaf-store.js';
+import { folderName, type Order } from './order.js';
+import { readStatement } from './statement.js';
+
+/** A book, and where its leaves are. */
+export interface Made {
+  readonly kind: 'made';
+  readonly book: Book;
+  /** Null: it is gone. */
+  readonly leaf: (row: Row) => Leaf | null;
+  /** Sentences about folders that could not be looked into. */
+  readonly troubles: readonly string[];
+  /** Called once the book is written, or is not to be. */
+  readonly end: (written: boolean) => void;
+}
+
+/** Told of each file that has been read, and of how many there are. */
+export type Advance = (done: number, of: number) => void;
+
+/** Compiles a folder's recipes into rows and leaves, and puts them in order. */
+export async function makeBook(order: Order, host: Host, advance: Advance): Promise<Made | Trouble> {
+  const { files, troubles } = bookFiles(order.folder, host);
+  const shelf = join(dirname(order.out), order.cache ? '.plica-leaves' : `.plica-leaves-${process.pid}`);
+  const { regular, bold } = host.fonts();
+  const edition = sha256(host.edition(), regular, bold);
+  const drop = (): void => {
+    if (!order.cache) dropLeaves(shelf, host);
+  };
+  const forget = host.onStop(drop);
+  const end = (written: boolean, rows: readonly Row[]): void => {
+    forget();
+    drop();
+    const keys = rows.map(({ leaf }) => leaf);
+    if (order.cache && written) clearLeaves(shelf, basename(order.out), keys, host);
+  };
+  const gathering = await gather(files, { host, shelf, edition, date: order.date.getTime(), advance });
+  if (gathering.kind === 'trouble') {
+    end(false, []);
+    return gathering;
+  }
+  const book = bookOf(order, gathering.all, host);
+  return {
+    kind: 'made',
+    book,
+    leaf: leavesOn(folderShelf(shelf, host)),
+    troubles,
+    end: (written) =>
+      end(
+        written,
+        book.chapters.flatMap(({ rows }) => rows),
+      ),
+  };
+}
+
+/** What files came to, as a book: by the folder's statement, no name twice. */
+export function bookOf(order: Order, all: readonly FileLeaves[], host: Host): Book {
+  const repeated = repeatedNames(all);
+  const again = new Set(repeated.map(({ file, line }) => `${file}:${line}`));
+  const rows = all.flatMap((file) => file.rows).filter(({ file, line }) => !again.has(`${file}:${line}`));
+  const names = new Set(all.flatMap((file) => file.names.map(({ name }) => name)));
+  const tags = new Set(rows.flatMap((row) => row.tags));
+  const { catalogue, findings } = readStatement(order.folder, { names, tags }, host);
+  const problems = [...all.flatMap((file) => file.findings), ...repeated, ...findings];
+  return arrange({ catalogue, folder: folderName(order.folder, host), rows, problems });
+}

@@ -1,0 +1,89 @@
+import type { Reading } from '../cut-sheet/content.js';
+import { lengths } from '../cut-sheet/lengths.js';
+import type { BookEmitter } from './book.js';
+import type { Leaf, Row } from './leaf.js';
+
+/** A field of the table: a figure in mm or a count as a number, anything else as text. */
+type Field = string | number | null;
+
+interface Column {
+  readonly name: string;
+  readonly field: (row: Row, section: string | null, leaf: Leaf) => Field;
+}
+
+const plain = (name: string, field: Column['field']): Column => ({ name, field });
+
+/** A length as the ruler reads it, and in mm. */
+const length = (name: string, mm: (row: Row, leaf: Leaf) => number | null | undefined): readonly Column[] => [
+  { name, field: (row, _, leaf) => readBy(row, mm(row, leaf), (say, value) => say.read(value)) },
+  { name: `${name}_mm`, field: (row, _, leaf) => rounded(mm(row, leaf)) },
+];
+
+const readBy = (
+  { units, step }: Row,
+  mm: number | null | undefined,
+  read: (say: ReturnType<typeof lengths>, mm: number) => Reading,
+): Field => (mm === null || mm === undefined ? null : read(lengths({ units, step }), mm).read);
+
+/** Thousandths of a mm: no noise, and finer than any hand. */
+const rounded = (mm: number | null | undefined): Field =>
+  mm === null || mm === undefined ? null : Math.round(mm * 1000) / 1000;
+
+/** The columns in their order; columns may be added at the end, and are never renamed. */
+const COLUMNS: readonly Column[] = [
+  plain('name', ({ name }) => name),
+  plain('title', ({ title }) => title),
+  plain('section', (_, section) => section),
+  plain('file', ({ file }) => file),
+  plain('line', ({ line }) => line),
+  plain('tags', ({ tags }) => tags.join(' ')),
+  ...length('card_width', ({ card }) => card.width),
+  ...length('card_height', ({ card }) => card.height),
+  ...length('card_bulk', ({ card }) => card.bulk),
+  ...length('blank_width', ({ blank }) => blank.width),
+  ...length('blank_height', ({ blank }) => blank.height),
+  ...(['left', 'right', 'seal', 'bottom'] as const).flatMap((corner) => [
+    ...length(`${corner}_mark`, ({ marks }) => marks[corner][0]),
+    ...length(`${corner}_second_mark`, ({ marks }) => marks[corner][1]),
+  ]),
+  ...length('face_width', (_, { facts }) => facts.face.width),
+  ...length('face_height', (_, { facts }) => facts.face.height),
+  ...length('depth', ({ depth }) => depth),
+  plain('room_width_mm', ({ room }) => rounded(room.width)),
+  plain('room_height_mm', ({ room }) => rounded(room.height)),
+  plain('room_depth_mm', ({ room }) => rounded(room.depth)),
+  plain('thickness_mm', (_, __, { facts }) => rounded(facts.thickness)),
+  plain('mass_g', (_, __, { facts }) => rounded(facts.mass)),
+  plain('tape_mm', (_, __, { facts }) => rounded(facts.tapeLength)),
+  plain('paper', ({ paper }) => paper?.title ?? null),
+  plain('sheet_width_mm', ({ paper }) => rounded(paper?.sheet?.width)),
+  plain('sheet_height_mm', ({ paper }) => rounded(paper?.sheet?.height)),
+  plain('from_a_sheet', ({ paper }) => paper?.sheet?.copies ?? null),
+  plain('warnings', ({ findings }) => findings.length),
+];
+
+/** So that spreadsheet programs read UTF-8, which RFC 4180 leaves open. */
+const BYTE_ORDER_MARK = '\ufeff';
+
+/** A book as a table for spreadsheets (RFC 4180): a line of names, then a line for each envelope. */
+export const csv: BookEmitter = async function* ({ book, leaf }, { advance }) {
+  yield Buffer.from(BYTE_ORDER_MARK + line(COLUMNS.map(({ name }) => name)));
+  for (const { title, rows } of book.chapters)
+    for (const row of rows) {
+      const made = leaf(row);
+      yield Buffer.from(line(COLUMNS.map(({ field }) => field(row, title, made))));
+      advance();
+    }
+};
+
+const line = (fields: readonly Field[]): string => `${fields.map(spelled).join(',')}\r\n`;
+
+function spelled(field: Field): string {
+  if (field === null) return '';
+  if (typeof field === 'number') return `${field}`;
+  const text = FORMULA.test(field) ? `'${field}` : field;
+  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+}
+
+/** What a spreadsheet program would take for a formula; an apostrophe before it makes it a text there. */
+const FORMULA = /^[\s]*[=+\-@|%]|^[\t\r\n]/;

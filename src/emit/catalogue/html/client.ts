@@ -1,0 +1,144 @@
+/// <reference lib="dom" />
+/// <reference lib="dom.iterable" />
+import type { fitOf, Holds } from './fit-of.js';
+import type { readQuery, Sizes } from './read-query.js';
+
+/** What the page is told of each envelope. */
+export interface Listed extends Holds {
+  readonly name: string;
+  /** All that words are looked for in, lower case. */
+  readonly words: string;
+  readonly tags: readonly string[];
+  readonly paper: string;
+}
+
+/** What stands in the page as data. */
+export interface PageData {
+  readonly units: string;
+  readonly sizes: Sizes;
+  readonly rows: readonly Listed[];
+}
+
+/** What runs in the page, and names nothing outside itself but what it is handed. */
+export function client(tools: { readonly readQuery: typeof readQuery; readonly fitOf: typeof fitOf }): void {
+  const one = <T extends Element>(selector: string): T => document.querySelector(selector) as T;
+  const data = JSON.parse(one('#data').textContent ?? '') as PageData;
+  const form = one<HTMLFormElement>('#search');
+  const field = (name: string): HTMLInputElement => form.elements.namedItem(name) as HTMLInputElement;
+  const answer = one('#answer');
+  const articleOf = (name: string): HTMLDetailsElement | null =>
+    document.getElementById(`recipe-${name}`) as HTMLDetailsElement | null;
+  const inches = data.units === 'in';
+  const said = (mm: number): string => (inches ? `${(mm / 25.4).toFixed(2)} in` : `${mm.toFixed(1)} mm`);
+
+  const search = (): void => {
+    const typed = field('q').value;
+    const { card, thick, words } = tools.readQuery(typed, data.sizes, data.units);
+    const [tag, paper, depth] = [field('tag').value, field('paper').value, field('depth').value];
+    const found = data.rows.flatMap((row) => {
+      const fit = tools.fitOf(row, card, thick);
+      const wanted =
+        fit !== null &&
+        words.every((word) => row.words.includes(word)) &&
+        (tag === '' || row.tags.includes(tag)) &&
+        (paper === '' || row.paper === paper) &&
+        (depth === '' || (depth === 'flat') === (row.depth === 0));
+      return wanted ? [{ row, fit }] : [];
+    });
+    if (card) found.sort((a, b) => a.fit.width + a.fit.height - b.fit.width - b.fit.height);
+    const fits = new Map(found.map(({ row, fit }) => [row.name, fit]));
+    for (const { name } of data.rows) {
+      const fit = fits.get(name);
+      for (const place of [articleOf(name), document.getElementById(`row-${name}`)])
+        if (place) place.hidden = fit === undefined;
+      const note = articleOf(name)?.querySelector('.fit');
+      if (note)
+        note.textContent =
+          fit && card
+            ? `takes it with ${said(fit.width)} and ${said(fit.height)} to spare${fit.turned ? ', the other way round' : ''}${fit.depth === null ? '' : `, ${said(fit.depth)} in depth`}`
+            : '';
+    }
+    for (const section of document.querySelectorAll<HTMLElement>('.recipes'))
+      section.hidden = section.querySelector('details:not([hidden])') === null;
+    if (card)
+      for (const { row } of [...found].reverse()) {
+        const article = articleOf(row.name);
+        article?.parentElement?.querySelector('h2')?.after(article);
+      }
+    const asked = [
+      ...(card
+        ? [`a card ${said(Math.max(card.width, card.height))} × ${said(Math.min(card.width, card.height))}`]
+        : []),
+      ...(thick === null ? [] : [`${said(thick)} thick`]),
+      ...words.map((word) => `“${word}”`),
+    ];
+    const count = found.length === 1 ? '1 envelope' : `${found.length} envelopes`;
+    answer.textContent =
+      asked.length === 0
+        ? `${count}.`
+        : `Read as ${asked.join(', ')}: ${count}${found.length === 0 ? '. Try a size, as 5 x 7 in or A6, or fewer words' : ''}.`;
+    const state = new URLSearchParams();
+    for (const name of ['q', 'tag', 'paper', 'depth'])
+      if (field(name).value !== '') state.set(name, field(name).value);
+    history.replaceState(null, '', `${state.size > 0 ? `?${state}` : location.pathname}${location.hash}`);
+  };
+
+  const openAsked = (): void => {
+    const name = decodeURIComponent(location.hash.slice(1));
+    const article = document.getElementById(name);
+    if (!(article instanceof HTMLDetailsElement)) return;
+    article.open = true;
+    article.scrollIntoView();
+    article.querySelector('summary')?.focus();
+  };
+
+  const zoom = (tool: HTMLElement): void => {
+    const image = tool.closest('figure')?.querySelector('img');
+    if (!image) return;
+    const now = Number.parseFloat(image.style.width) || 100;
+    const by: { [step: string]: number } = { in: now * 1.5, out: now / 1.5, fit: 100 };
+    image.style.width = `${Math.min(1000, Math.max(100, by[tool.dataset['zoom'] ?? ''] ?? 100))}%`;
+  };
+
+  const download = (tool: HTMLElement): void => {
+    const inside = tool.closest('.inside');
+    const name = tool.dataset['file'] ?? '';
+    const source = inside?.querySelector(tool.dataset['from'] ?? '');
+    const picture =
+      source instanceof HTMLImageElement
+        ? decodeURIComponent(source.src.slice(source.src.indexOf(',') + 1))
+        : null;
+    const text = picture ?? source?.textContent ?? '';
+    const link = document.createElement('a');
+    link.href = URL.createObjectURL(new Blob([text], { type: tool.dataset['type'] ?? 'text/plain' }));
+    link.download = name;
+    link.click();
+    URL.revokeObjectURL(link.href);
+  };
+
+  for (const [name, value] of new URLSearchParams(location.search))
+    if (form.elements.namedItem(name)) field(name).value = value;
+  form.hidden = false;
+  for (const tools of document.querySelectorAll<HTMLElement>('.tools')) tools.hidden = false;
+  form.addEventListener('input', search);
+  form.addEventListener('submit', (event) => event.preventDefault());
+  document.addEventListener('keydown', (event) => {
+    const typing = event.target instanceof HTMLInputElement || event.target instanceof HTMLSelectElement;
+    if (event.key === '/' && !typing && !event.ctrlKey && !event.metaKey) {
+      event.preventDefault();
+      field('q').focus();
+    }
+    if (event.key === 'Escape' && event.target === field('q')) {
+      field('q').value = '';
+      search();
+    }
+  });
+  document.addEventListener('click', (event) => {
+    const tool = event.target instanceof Element ? event.target.closest<HTMLElement>('button') : null;
+    if (tool?.dataset['zoom']) zoom(tool);
+    if (tool?.dataset['file']) download(tool);
+  });
+  addEventListener('hashchange', openAsked);
+  search();
+  openAsked();
+}
