@@ -45,7 +45,7 @@ export function stepRows(
   measure: TextMeasure,
   { narrowest, caption: size }: StripSizes = LARGE,
 ): readonly Figure[] {
-  const all = stages(folding, envelope);
+  const all = stagesOf(folding, envelope);
   const most = Math.max(1, Math.floor((width + GUTTER) / (narrowest + GUTTER)));
   const columns = Math.ceil(all.length / Math.ceil(all.length / most));
   const cell = (width + GUTTER) / columns - GUTTER;
@@ -59,6 +59,15 @@ export function stepRows(
     return { drawing: place(drawing, { y: height }), width, height };
   });
 }
+
+/** A folding's stages are drawn once, however many strips show them. */
+function stagesOf(folding: Folding, envelope: Envelope): readonly Stage[] {
+  const all = drawn.get(folding) ?? stages(folding, envelope);
+  drawn.set(folding, all);
+  return all;
+}
+
+const drawn = new WeakMap<Folding, readonly Stage[]>();
 
 /** For stages of each kind the largest scale at which the paper of all of them fits a cell. */
 function pensFor(

@@ -3,7 +3,7 @@ import type { FileNode } from '../../src/syntax/ast.js';
 /** A tree as nested brackets, a statement or entry a line: `(property (word "card") [(number 5 null)])`. */
 export function printTree({ statements, comments }: FileNode): string {
   const lines = statements.flatMap((statement) => {
-    if (statement.kind !== 'block') return [printNode(statement)];
+    if (!('entries' in statement)) return [printNode(statement)];
     return [
       printNode({ ...statement, entries: [] }),
       ...statement.entries.map((entry) => `  ${printNode(entry)}`),

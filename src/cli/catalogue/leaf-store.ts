@@ -9,12 +9,13 @@ import { leafKey, sha256 } from './leaf-key.js';
 /** Where leaves are kept. */
 export interface Shelf {
   /** What lies under a name; null: nothing, or nothing that can be read. */
-  readonly find: (name: string) => string | null;
-  readonly put: (name: string, text: string) => Written;
+  readonly find: (name: string) => Buffer | null;
+  readonly put: (name: string, bytes: Buffer) => Written;
 }
 
-/** Before a leaf's text: what it is, the hash of the text, and how many pages it has. */
-const HEAD = /^plica-leaf 1 ([0-9a-f]{64}) (\d+)\n/;
+/** Before a leaf: what it is, the hash of what follows, how many pages it has, and the length of their text in bytes. */
+const HEAD = /^plica-leaf 1 ([0-9a-f]{64}) (\d+) (\d+)\n/;
+const LONGEST_HEAD = 120;
 
 /** No leaf comes near it, in bytes; a larger file is none of ours. */
 const LONGEST = 32_000_000;
@@ -27,35 +28,75 @@ export const keeperOf =
   (recipe) => {
     const key = leafKey(recipe, edition);
     const kept = opened(shelf.find(key));
-    if (kept) return { leaf: key, pages: kept.pages };
-    const leaf = makeLeaf(recipe, measure);
-    const text = JSON.stringify(leaf);
-    const { length: pages } = leaf.pages;
-    const written = shelf.put(key, `plica-leaf 1 ${sha256(text)} ${pages}\n${text}`);
-    return written.kind === 'written' ? { leaf: key, pages } : written;
+    if (kept) return { leaf: key, pages: kept.count };
+    const { pages, ...rest } = makeLeaf(recipe, measure);
+    const written = shelf.put(key, closed(JSON.stringify(pages), JSON.stringify(rest), pages.length));
+    return written.kind === 'written' ? { leaf: key, pages: pages.length } : written;
   };
 
-/** Leaves that were kept; null: it is gone, or damaged. */
+/** Leaves that were kept, of which only what is asked for is read; null: it is gone, or damaged. */
 export const leavesOn =
   (shelf: Shelf) =>
   ({ leaf }: Pick<Row, 'leaf'>): Leaf | null => {
     const kept = opened(shelf.find(leaf));
-    return kept && (JSON.parse(kept.text) as Leaf);
+    if (kept === null) return null;
+    const rest = once(() => JSON.parse(kept.rest.toString()) as Omit<Leaf, 'pages'>);
+    return {
+      get pages() {
+        return JSON.parse(kept.pages.toString()) as Leaf['pages'];
+      },
+      get facts() {
+        return rest().facts;
+      },
+      get sheet() {
+        return rest().sheet;
+      },
+      get source() {
+        return rest().source;
+      },
+      get pictures() {
+        return rest().pictures;
+      },
+    };
   };
 
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | null = null;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
+}
+
+function closed(pages: string, rest: string, count: number): Buffer {
+  const body = Buffer.from(pages + rest);
+  const head = `plica-leaf 1 ${sha256(body)} ${count} ${Buffer.byteLength(pages)}\n`;
+  return Buffer.concat([Buffer.from(head), body]);
+}
+
+interface Opened {
+  readonly pages: Buffer;
+  readonly rest: Buffer;
+  readonly count: number;
+}
+
 /** A kept leaf, if it is one and whole. */
-function opened(found: string | null): { readonly text: string; readonly pages: number } | null {
-  const head = found === null ? null : HEAD.exec(found);
-  if (found === null || head === null) return null;
-  const text = found.slice(head[0].length);
-  return sha256(text) === head[1] ? { text, pages: Number(head[2]) } : null;
+function opened(found: Buffer | null): Opened | null {
+  const head = found && HEAD.exec(found.toString('latin1', 0, LONGEST_HEAD));
+  if (!found || !head) return null;
+  const body = found.subarray(head[0].length);
+  if (sha256(body) !== head[1]) return null;
+  const length = Number(head[3]);
+  return { pages: body.subarray(0, length), rest: body.subarray(length), count: Number(head[2]) };
 }
 
 /** Leaves in a folder, a file each. */
 export const folderShelf = (folder: string, host: Host): Shelf => ({
   find: (name) => {
     const read = host.read(join(folder, name + LEAF_ENDING), LONGEST);
-    return read.kind === 'bytes' ? Buffer.from(read.bytes).toString() : null;
+    return read.kind === 'bytes'
+      ? Buffer.from(read.bytes.buffer, read.bytes.byteOffset, read.bytes.byteLength)
+      : null;
   },
-  put: (name, text) => host.write(folder, [{ name: name + LEAF_ENDING, bytes: Buffer.from(text) }]),
+  put: (name, bytes) => host.write(folder, [{ name: name + LEAF_ENDING, bytes }]),
 });

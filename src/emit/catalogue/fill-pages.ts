@@ -1,3 +1,4 @@
+import type { Point } from '../../plane/point.js';
 import type { Item } from './page.js';
 import { HEIGHT } from './sizes.js';
 import type { Strip } from './strip.js';
@@ -30,12 +31,34 @@ export function* fillPages(
   columns: Columns = ONE,
   heads: Heads = NO_HEADS,
 ): Generator<readonly Item[]> {
-  let items: Item[] = [];
+  for (const placed of placedOn(strips, columns, heads))
+    yield joined(placed.flatMap(({ strip, corner }) => strip.items(corner)));
+}
+
+/** How many pages the same fill, without setting anything. */
+export function countPages(strips: Iterable<Strip>, columns: Columns = ONE, heads: Heads = NO_HEADS): number {
+  let count = 0;
+  for (const _ of placedOn(strips, columns, heads)) count++;
+  return count;
+}
+
+/** A strip, and where it hangs. */
+interface PlacedStrip {
+  readonly strip: Strip;
+  readonly corner: Point;
+}
+
+function* placedOn(
+  strips: Iterable<Strip>,
+  columns: Columns,
+  heads: Heads,
+): Generator<readonly PlacedStrip[]> {
+  let placed: PlacedStrip[] = [];
   let [column, down] = [0, 0];
   let head = heads.first;
   const top = (): number => (head ? head.height + GAP : 0);
   const newPage = (): void => {
-    items = head ? [...head.items({ x: 0, y: HEIGHT })] : [];
+    placed = head ? [{ strip: head, corner: { x: 0, y: HEIGHT } }] : [];
     [column, down] = [0, top()];
   };
   newPage();
@@ -45,18 +68,18 @@ export function* fillPages(
     if (!fits && down > top()) {
       if (column + 1 < columns.count) [column, down] = [column + 1, top()];
       else {
-        yield joined(items);
+        yield placed;
         head = heads.others;
         newPage();
       }
     }
     for (const strip of group) {
       if (down > top()) down += strip.above ?? GAP;
-      items.push(...strip.items({ x: column * columns.pitch, y: HEIGHT - down }));
+      placed.push({ strip, corner: { x: column * columns.pitch, y: HEIGHT - down } });
       down += strip.height;
     }
   }
-  yield joined(items);
+  yield placed;
 }
 
 /** Strips that stay together. */

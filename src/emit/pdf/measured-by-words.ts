@@ -2,7 +2,7 @@ import type { Weight } from '../../drawing/drawing.js';
 import type { TextMeasure } from '../../drawing/text-measure.js';
 
 /** Words kept at most: a long book has no end of them. */
-const MOST = 5000;
+const MOST = 20_000;
 
 /**
  * A measure that has each word measured once. `width` is that of a text at an em of 1. A word is taken with the space after it, as

@@ -7,7 +7,7 @@ import { paragraph } from '../../../drawing/block.js';
 import type { TextMeasure } from '../../../drawing/text-measure.js';
 import type { Book, BookSource } from '../book.js';
 import { recipeDestination } from '../destinations.js';
-import { fillPages } from '../fill-pages.js';
+import { countPages, fillPages, type Heads } from '../fill-pages.js';
 import type { Row } from '../leaf.js';
 import type { Item, Piece } from '../page.js';
 import { TITLE, WIDTH } from '../sizes.js';
@@ -23,7 +23,7 @@ import { tableOfMeasurements } from './table.js';
 
 /** A book's pages, each made when it is asked for. */
 export interface Pages {
-  readonly count: number;
+  readonly count: () => number;
   readonly pieces: () => Iterable<Piece>;
 }
 
@@ -35,13 +35,8 @@ export function pagesOf({ book, leaf }: BookSource, measure: TextMeasure, advanc
   };
   const before = [frontPart(book, measure), contentsPart(book, measure), tableOfMeasurements(rows, measure)];
   const after = [problemsPart(book, measure), ...indexParts(rows, measure)].filter((part) => part !== null);
-  const unknown: PageOf = () => 0;
-  const length = (part: Part): number => {
-    let count = 0;
-    for (const _ of itemsOf(part, unknown, measure)) count++;
-    return count;
-  };
-  const sum = (parts: readonly Part[]): number => parts.reduce((pages, part) => pages + length(part), 0);
+  const sum = (parts: readonly Part[]): number =>
+    parts.reduce((pages, part) => pages + lengthOf(part, measure), 0);
 
   const firstRecipe = COVER + sum(before) + 1;
   const starts = new Map<string, number>();
@@ -66,7 +61,7 @@ export function pagesOf({ book, leaf }: BookSource, measure: TextMeasure, advanc
     number = next - 1;
     for (const each of after) yield* part(each);
   }
-  return { count: next - 1 + sum(after), pieces };
+  return { count: () => next - 1 + sum(after), pieces };
 }
 
 const COVER = 1;
@@ -100,9 +95,18 @@ function* recipePieces(
 const AFTER_TITLE = 5;
 
 /** A part's pages: its title, then its strips. */
-function itemsOf(part: Part, pageOf: PageOf, measure: TextMeasure): Iterable<readonly Item[]> {
+const itemsOf = (part: Part, pageOf: PageOf, measure: TextMeasure): Iterable<readonly Item[]> =>
+  fillPages(part.strips(pageOf), part.columns, headsOf(part, measure));
+
+const lengthOf = (part: Part, measure: TextMeasure): number =>
+  countPages(
+    part.strips(() => 0),
+    part.columns,
+    headsOf(part, measure),
+  );
+
+function headsOf(part: Part, measure: TextMeasure): Heads {
   const title = wordStrip('H1', paragraph(part.title, WIDTH, TITLE, measure, 'bold'), measure);
   const others = part.head ?? null;
-  const first = others ? over(AFTER_TITLE, title, others) : title;
-  return fillPages(part.strips(pageOf), part.columns, { first, others });
+  return { first: others ? over(AFTER_TITLE, title, others) : title, others };
 }

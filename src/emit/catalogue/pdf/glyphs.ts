@@ -8,7 +8,7 @@ export interface Shown {
 }
 
 /** Words kept at most: a long book has no end of them. */
-const MOST = 5000;
+const MOST = 20_000;
 
 /** Sets text in the document's fonts; each word is shaped once, kerning kept. */
 export function glyphsOf({ pdf, printable }: Begun): (text: string, weight: Weight) => Shown {

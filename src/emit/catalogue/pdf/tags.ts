@@ -8,6 +8,8 @@ export interface Element {
   /** Attributes in its dictionary besides, as text. */
   readonly more: string;
   readonly kids: string[];
+  /** The page that its own content is on. */
+  page: string;
 }
 
 /** The structure of a document, written as it goes: only what is open is kept. */
@@ -36,13 +38,16 @@ export function tagsOf(pdf: PDFKit.PDFDocument, objects: Objects): Tags {
   let pageObject = '';
   let pieces: number[] = [];
   const begin: Tags['begin'] = (type, parent, more = '') => {
-    const element = { id: objects.reserve(), type, parent: parent.id, more, kids: [] };
+    const element = { id: objects.reserve(), type, parent: parent.id, more, kids: [], page: '' };
     parent.kids.push(to(element.id));
     return element;
   };
-  const end = ({ id, type, parent, more, kids }: Element): void =>
-    objects.write(id, `<</Type/StructElem/S/${type}/P ${to(parent)}/K[${kids.join(' ')}]${more}>>`);
-  const document = begin('Document', { id: root.id, type: '', parent: 0, more: '', kids: [] });
+  const end = ({ id, type, parent, more, kids, page }: Element): void => {
+    const [only] = kids;
+    const inside = kids.length === 1 ? `/K ${only}` : `/K[${kids.join(' ')}]`;
+    objects.write(id, `<</S/${type}/P ${to(parent)}${page === '' ? '' : `/Pg ${page}`}${inside}${more}>>`);
+  };
+  const document = begin('Document', { id: root.id, type: '', parent: 0, more: '', kids: [], page: '' });
   return {
     document,
     begin,
@@ -53,7 +58,8 @@ export function tagsOf(pdf: PDFKit.PDFDocument, objects: Objects): Tags {
     },
     content: (element) => {
       const mark = pieces.push(element.id) - 1;
-      element.kids.push(`<</Type/MCR/Pg ${pageObject}/MCID ${mark}>>`);
+      element.kids.push(`${mark}`);
+      element.page = pageObject;
       return mark;
     },
     annotation: (element, annotation) => {

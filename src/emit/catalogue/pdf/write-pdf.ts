@@ -3,6 +3,7 @@
  * In: chapters and pages of plain items, in points. Out: bytes, piece by piece, the same for the same input.
  * Refuses to know: what is on a page, and how much of it there is: nothing of a page is kept once it is written.
  */
+import type { TextMeasure } from '../../../drawing/text-measure.js';
 import type { Size } from '../../../recipe/recipe.js';
 import { beginDocument } from '../../pdf/document.js';
 import type { BookOptions } from '../book.js';
@@ -22,9 +23,9 @@ export interface About {
   readonly page: Size;
 }
 
-/** Writes chapters and pages in the order in which they come. */
+/** Writes chapters and pages in the order in which they come. They are set by the measure of the fonts that they are written in. */
 export async function* writePdf(
-  pieces: Iterable<Piece>,
+  pieces: (measure: TextMeasure) => Iterable<Piece>,
   about: About,
   options: Pick<BookOptions, 'date' | 'fonts'>,
 ): AsyncGenerator<Uint8Array> {
@@ -36,9 +37,11 @@ export async function* writePdf(
     pdf.font(weight);
     return { weight, id: pdf._font.id, ref: pdf._font.ref() };
   });
+  const show = glyphsOf(begun);
+  const measure: TextMeasure = (text, size, weight) => show(text, weight).width * size;
   const hands: Hands = {
     tags,
-    show: glyphsOf(begun),
+    show,
     font: Object.fromEntries(fonts.map(({ weight, id }) => [weight, id])) as Hands['font'],
   };
   const destinations = numbered();
@@ -77,7 +80,7 @@ export async function* writePdf(
     Object.assign(dictionary, { data: {} });
   };
 
-  for (const piece of pieces) {
+  for (const piece of pieces(measure)) {
     if (piece.kind === 'chapter') chapters.begin(piece);
     else {
       addPage(piece.page);
