@@ -1,4 +1,4 @@
-import { type Kind, KINDS } from '../emit/kinds.js';
+import { FACTS, type Kind, KINDS } from '../emit/kinds.js';
 import { itemsOf } from './arguments.js';
 import type { Option } from './command.js';
 
@@ -14,15 +14,15 @@ const BY_DEFAULT = ALL_KINDS.filter(({ byDefault }) => byDefault);
 export const EMIT: Option = {
   name: 'emit',
   value: 'LIST',
-  choices: [...names(ALL_KINDS), ALL],
+  choices: [...names(ALL_KINDS), FACTS.name, ALL],
   many: true,
-  meaning: `which kinds of file, with commas between, or ${ALL} (left out: ${names(BY_DEFAULT).join(',')})`,
+  meaning: `which kinds of file, with commas between, or ${ALL} of an envelope (left out: ${names(BY_DEFAULT).join(',')})`,
 };
 
 /** The kinds of file and what each is, a line each, for the help. */
-export const KINDS_LISTED = ALL_KINDS.map(({ name, summary }) => `  ${name.padEnd(10)} ${summary}`).join(
-  '\n',
-);
+export const KINDS_LISTED = [...ALL_KINDS, FACTS]
+  .map(({ name, summary }) => `  ${name.padEnd(10)} ${summary}`)
+  .join('\n');
 
 /** The names of the kinds of file asked for. */
 export function chosenKinds(list: string | null): ReadonlySet<string> {

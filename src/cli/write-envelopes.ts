@@ -1,6 +1,7 @@
 import { join } from 'node:path';
 import type { CompiledRecipe } from '../compile.js';
 import type { Emitter, EmitOptions, PageName } from '../emit/emitter.js';
+import { FACTS } from '../emit/kinds.js';
 import type { Host } from '../host/host.js';
 import { shown } from '../host/reader.js';
 import { visible } from '../text/visible.js';
@@ -39,6 +40,8 @@ export interface Order {
   readonly folder: string;
   /** The names of the kinds of file. */
   readonly kinds: ReadonlySet<string>;
+  /** Whether facts of the recipe files are wanted too. */
+  readonly facts: boolean;
   readonly options: Omit<EmitOptions, 'fonts'>;
 }
 
@@ -54,7 +57,9 @@ export function readOrder(given: Arguments, { env }: Host): Order | string {
   const date = stampDate(env['SOURCE_DATE_EPOCH']);
   if (date === null) return 'SOURCE_DATE_EPOCH is not a number of seconds since 1970';
   const page = given.value('page') as PageName | null;
-  return { folder, kinds: chosenKinds(given.value('emit')), options: { page, margin, date } };
+  const chosen = chosenKinds(given.value('emit'));
+  const kinds = new Set([...chosen].filter((name) => name !== FACTS.name));
+  return { folder, kinds, facts: chosen.has(FACTS.name), options: { page, margin, date } };
 }
 
 /** Writes the files of each envelope, all or none, and says so; the first that cannot be written ends it. */

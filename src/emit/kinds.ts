@@ -10,7 +10,13 @@ export interface Kind {
 
 const kind = (name: string, summary: string, byDefault = false): Kind => ({ name, summary, byDefault });
 
-/** Every kind of file that a build writes, in the order in which they are named. */
+/** A kind of which there is one file for each recipe file. */
+export const FACTS: Kind = kind(
+  'facts',
+  'what a catalogue is assembled from, a file for each recipe file, as JSON',
+);
+
+/** Every kind of file that a build writes for an envelope, in the order in which they are named. */
 export const KINDS = {
   'cut-sheet': kind('cut-sheet', 'the sheet to work from at the bench, as PDF', true),
   template: kind('template', 'the blank at true size, in tiles where the paper is smaller, as PDF', true),

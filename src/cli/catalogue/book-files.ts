@@ -31,4 +31,4 @@ export function bookFile(path: string, folder: string, host: Host): BookFile | n
   return { id, root, label: shown(relative(root, id)) };
 }
 
-const byText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+export const byText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

@@ -7,7 +7,8 @@ import type { Host, Trouble } from '../../host/host.js';
 import { bookFiles } from './book-files.js';
 import { clearLeaves, dropLeaves } from './clear-leaves.js';
 import { gather } from './gather.js';
-import { sha256 } from './leaf-key.js';
+import { editionOf } from './edition-of.js';
+import { fromFacts } from './from-facts.js';
 import { folderShelf, leavesOn } from './leaf-store.js';
 import { folderName, type Order } from './order.js';
 import { readStatement } from './statement.js';
@@ -27,12 +28,24 @@ export interface Made {
 /** Told of each file that has been read, and of how many there are. */
 export type Advance = (done: number, of: number) => void;
 
-/** Compiles a folder's recipes into rows and leaves, and puts them in order. */
+/** Compiles a folder's recipes into rows and leaves, or reads those made elsewhere, and puts them in order. */
 export async function makeBook(order: Order, host: Host, advance: Advance): Promise<Made | Trouble> {
+  const edition = editionOf(host, host.fonts());
+  if (order.facts.length === 0) return compileBook(order, edition, host, advance);
+  const facts = fromFacts(order.facts, edition, host);
+  if (facts.kind === 'trouble') return facts;
+  const book = bookOf(order, facts.all, host);
+  return { kind: 'made', book, leaf: facts.leaf, troubles: [], end: () => {} };
+}
+
+async function compileBook(
+  order: Order,
+  edition: string,
+  host: Host,
+  advance: Advance,
+): Promise<Made | Trouble> {
   const { files, troubles } = bookFiles(order.folder, host);
   const shelf = join(dirname(order.out), order.cache ? '.plica-leaves' : `.plica-leaves-${process.pid}`);
-  const { regular, bold } = host.fonts();
-  const edition = sha256(host.edition(), regular, bold);
   const drop = (): void => {
     if (!order.cache) dropLeaves(shelf, host);
   };
@@ -49,16 +62,13 @@ export async function makeBook(order: Order, host: Host, advance: Advance): Prom
     return gathering;
   }
   const book = bookOf(order, gathering.all, host);
+  const rows = book.chapters.flatMap((chapter) => chapter.rows);
   return {
     kind: 'made',
     book,
     leaf: leavesOn(folderShelf(shelf, host)),
     troubles,
-    end: (written) =>
-      end(
-        written,
-        book.chapters.flatMap(({ rows }) => rows),
-      ),
+    end: (written) => end(written, rows),
   };
 }
 
