@@ -5,6 +5,7 @@ import type { Option } from '../../src/cli/command.js';
 import type { Example, Problem } from '../../src/diagnostics/problem.js';
 import { UNITS } from '../../src/measure/unit.js';
 import { PROBLEMS } from '../../src/problems.js';
+import { CATALOGUE_PROPERTIES } from '../../src/recipe/catalogue-properties.js';
 import { FIGURES } from '../../src/recipe/expect-names.js';
 import { PROPERTIES } from '../../src/recipe/properties.js';
 import { gsmPerPound, PAPER_GRADES } from '../../src/stock/paper-grades.js';
@@ -18,6 +19,16 @@ import { compileText } from './compile-text.js';
 export const REFERENCE_PARTS: Readonly<Record<string, () => string>> = {
   properties: () => properties('envelope'),
   'paper properties': () => properties('paper'),
+  'catalogue properties': () =>
+    table(
+      ['name', 'value', 'if left out', 'meaning'],
+      Object.entries(CATALOGUE_PROPERTIES).map(([name, { kind, leftOut, meaning }]) => [
+        code(name),
+        kind.wants,
+        leftOut,
+        meaning,
+      ]),
+    ),
   units: () => table(['unit', 'measures', 'is'], units()),
   grades: () =>
     table(
