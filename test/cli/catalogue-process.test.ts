@@ -1,0 +1,108 @@
+import { spawn, spawnSync } from 'node:child_process';
+import { chmodSync, existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import { expect, test } from 'vitest';
+import { scratch } from '../support/scratch.js';
+
+const PROGRAM = resolve('dist/plica.cjs');
+
+/** Enough recipes for threads to be worth starting: five files of sixteen. */
+const MANY = Object.fromEntries(
+  Array.from({ length: 5 }, (_, file) => [
+    `specs/tides-${file}.plica`,
+    `units in\n\n${Array.from(
+      { length: 16 },
+      (__, index) =>
+        `envelope tide-${file}-${index} {\n  title: "Tide card ${file}, ${index}"\n  card: ${3 + index / 16} x ${4 + file / 8}\n}\n`,
+    ).join('\n')}`,
+  ]),
+);
+
+const plica = (folder: string, ...args: string[]) => {
+  const { status, stderr, signal } = spawnSync(process.execPath, [PROGRAM, ...args], {
+    cwd: folder,
+    encoding: 'utf8',
+  });
+  return { code: status, signal, err: stderr };
+};
+
+const leaves = (folder: string): readonly string[] =>
+  readdirSync(join(folder, '.plica-leaves')).filter((name) => name.endsWith('.leaf'));
+
+test('on threads or on one, the book is the same; an edit makes one leaf anew', () => {
+  const folder = scratch(MANY);
+  expect(plica(folder, 'catalogue', 'specs', '--out', 'tides.pdf')).toMatchObject({
+    code: 0,
+    err: 'wrote tides.pdf: 80 envelopes\n',
+  });
+  const book = readFileSync(join(folder, 'tides.pdf'));
+  const before = new Set(leaves(folder));
+  expect(before.size).toBe(80);
+
+  // A few recipes are worked on without threads: file by file, all leaves are those that the threads made.
+  for (const path of Object.keys(MANY)) {
+    const alone = scratch({ 'specs/few.plica': readFileSync(join(folder, path)).subarray(0, 1200) });
+    plica(alone, 'catalogue', 'specs', '--out', 'few.csv');
+    expect(leaves(alone).filter((leaf) => !before.has(leaf))).toEqual([]);
+  }
+
+  const path = join(folder, 'specs/tides-2.plica');
+  writeFileSync(path, readFileSync(path, 'utf8').replace('Tide card 2, 7"', 'Tide card 2, the seventh"'));
+  expect(plica(folder, 'catalogue', 'specs', '--out', 'tides.pdf').code).toBe(0);
+  const after = leaves(folder);
+  expect(after).toHaveLength(80);
+  expect(after.filter((leaf) => !before.has(leaf))).toHaveLength(1);
+  expect(readFileSync(join(folder, 'tides.pdf')).equals(book)).toBe(false);
+});
+
+test.each([
+  ['SIGINT', 150],
+  ['SIGINT', 900],
+  ['SIGTERM', 600],
+  ['SIGKILL', 300],
+  ['SIGKILL', 1200],
+] as const)('%s after %i ms leaves the old catalogue whole', async (signal, after) => {
+  const folder = scratch({ ...MANY, 'tides.pdf': 'the old one' });
+  const child = spawn(process.execPath, [PROGRAM, 'catalogue', 'specs', '--out', 'tides.pdf'], {
+    cwd: folder,
+  });
+  const ended = new Promise<{ code: number | null; by: string | null }>((done) =>
+    child.on('exit', (code, by) => done({ code, by })),
+  );
+  await new Promise((done) => setTimeout(done, after));
+  child.kill(signal);
+  const { code } = await ended;
+  const book = readFileSync(join(folder, 'tides.pdf'), 'latin1');
+  expect(book === 'the old one' || book.trimEnd().endsWith('%%EOF')).toBe(true);
+  if (signal !== 'SIGKILL') {
+    expect([130, 143, 0, null]).toContain(code);
+    expect(readdirSync(folder).filter((name) => name.endsWith('.part'))).toEqual([]);
+  }
+  expect(plica(folder, 'catalogue', 'specs', '--out', 'tides.pdf').code).toBe(0);
+  expect(readFileSync(join(folder, 'tides.pdf'), 'latin1').trimEnd().endsWith('%%EOF')).toBe(true);
+});
+
+test('two at once into one folder do each other no harm', async () => {
+  const folder = scratch(MANY);
+  const run = (out: string) =>
+    new Promise<number | null>((done) =>
+      spawn(process.execPath, [PROGRAM, 'catalogue', 'specs', '--out', out], { cwd: folder }).on(
+        'exit',
+        done,
+      ),
+    );
+  expect(await Promise.all([run('a.pdf'), run('b.pdf')])).toEqual([0, 0]);
+  expect(readFileSync(join(folder, 'a.pdf')).equals(readFileSync(join(folder, 'b.pdf')))).toBe(true);
+});
+
+test('a folder that must not be written to is named, and nothing is left behind', () => {
+  const folder = scratch({ ...MANY, 'shut/x': '' });
+  chmodSync(join(folder, 'shut'), 0o555);
+  const root = process.getuid?.() === 0;
+  const { code, err } = plica(folder, 'catalogue', 'specs', '--out', 'shut/tides.csv');
+  // Who may do everything may write there too.
+  expect(root || err.includes('cannot be written: permission denied')).toBe(true);
+  expect(code).toBe(root ? 0 : 2);
+  chmodSync(join(folder, 'shut'), 0o755);
+  expect(root || !existsSync(join(folder, 'shut/.plica-leaves'))).toBe(true);
+});
