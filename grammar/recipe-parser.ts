@@ -172,7 +172,7 @@ export class RecipeParser extends EmbeddedActionsParser {
   });
 
   private readonly catalogue = this.RULE('catalogue', (): CatalogueNode | null => {
-    const header = this.#line(() => this.SUBRULE(this.catalogueHeader), nothing, OpenBrace);
+    const header = this.#line(() => this.SUBRULE(this.opening), nothing, OpenBrace);
     const entries: EntryNode[] = [];
     this.MANY(() => {
       const entry = this.#line(() => this.SUBRULE(this.entry), brokenEntry);
@@ -183,7 +183,7 @@ export class RecipeParser extends EmbeddedActionsParser {
     return header && { ...header, span: this.#through(header, last), entries };
   });
 
-  private readonly catalogueHeader = this.RULE('catalogueHeader', (): CatalogueNode => {
+  private readonly opening = this.RULE('opening', (): CatalogueNode => {
     const head = this.#word(this.CONSUME(Catalogue));
     const brace = this.CONSUME(OpenBrace);
     return { kind: 'catalogue', span: this.#through(head, brace), head, entries: [] };

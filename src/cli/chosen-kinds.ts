@@ -14,10 +14,13 @@ const BY_DEFAULT = ALL_KINDS.filter(({ byDefault }) => byDefault);
 export const EMIT: Option = {
   name: 'emit',
   value: 'LIST',
-  choices: [...names(ALL_KINDS), FACTS.name, ALL],
+  choices: [...names(ALL_KINDS), ALL],
   many: true,
-  meaning: `which kinds of file, with commas between, or ${ALL} of an envelope (left out: ${names(BY_DEFAULT).join(',')})`,
+  meaning: `which kinds of file, with commas between, or ${ALL} (left out: ${names(BY_DEFAULT).join(',')})`,
 };
+
+/** The same, and facts of whole recipe files, which are for no reader and so no part of all. */
+export const EMIT_OR_FACTS: Option = { ...EMIT, choices: [...names(ALL_KINDS), FACTS.name, ALL] };
 
 /** The kinds of file and what each is, a line each, for the help. */
 export const KINDS_LISTED = [...ALL_KINDS, FACTS]

@@ -11,10 +11,7 @@ export interface Kind {
 const kind = (name: string, summary: string, byDefault = false): Kind => ({ name, summary, byDefault });
 
 /** A kind of which there is one file for each recipe file. */
-export const FACTS: Kind = kind(
-  'facts',
-  'what a catalogue is assembled from, a file for each recipe file, as JSON',
-);
+export const FACTS: Kind = kind('facts', 'what a catalogue is made of, a file for each recipe file, as JSON');
 
 /** Every kind of file that a build writes for an envelope, in the order in which they are named. */
 export const KINDS = {

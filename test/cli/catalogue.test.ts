@@ -140,7 +140,7 @@ test('leaves that no book needs any more are cleared away, and nothing else', as
 });
 
 describe('what cannot be done is said, and nothing is written', () => {
-  const refused: readonly (readonly [line: string, said: string, code?: number])[] = [
+  const refused: readonly (readonly [line: string, said: string])[] = [
     ['catalogue specs', 'say where to write, as in `--out tides.pdf`'],
     ['catalogue specs --out tides', 'its name ends in one of `.pdf`, `.html`, `.csv`, `.md`, `.json`'],
     ['catalogue specs --out specs.doc', 'its name ends in one of'],

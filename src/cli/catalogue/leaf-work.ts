@@ -21,8 +21,7 @@ export interface LeafTask extends Part {
   /** The folder in which leaves are kept. */
   readonly shelf: string;
   readonly edition: string;
-  /** ms since 1970. */
-  readonly date: number;
+  readonly date: Date;
 }
 
 export type LeafResult = FileLeaves | NotWritten | { readonly kind: 'unreadable'; readonly reason: string };
@@ -44,7 +43,7 @@ export async function leafWork(
 let fonts: ReturnType<Host['fonts']> | null = null;
 
 /** Fonts are read once. */
-function measureFor(host: Host, date: number) {
+function measureFor(host: Host, date: Date) {
   fonts ??= host.fonts();
-  return fontMeasure({ date: new Date(date), fonts });
+  return fontMeasure({ date, fonts });
 }

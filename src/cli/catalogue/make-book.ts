@@ -45,7 +45,7 @@ async function compileBook(
   advance: Advance,
 ): Promise<Made | Trouble> {
   const { files, troubles } = bookFiles(order.folder, host);
-  const shelf = join(dirname(order.out), order.cache ? '.plica-leaves' : `.plica-leaves-${process.pid}`);
+  const shelf = join(dirname(order.out), order.cache ? '.plica-leaves' : `.plica-leaves-${basename(order.out)}`);
   const drop = (): void => {
     if (!order.cache) dropLeaves(shelf, host);
   };
@@ -56,7 +56,7 @@ async function compileBook(
     const keys = rows.map(({ leaf }) => leaf);
     if (order.cache && written) clearLeaves(shelf, basename(order.out), keys, host);
   };
-  const gathering = await gather(files, { host, shelf, edition, date: order.date.getTime(), advance });
+  const gathering = await gather(files, { host, shelf, edition, date: order.date, advance });
   if (gathering.kind === 'trouble') {
     end(false, []);
     return gathering;

@@ -1,19 +1,18 @@
 import type { Host } from '../../host/host.js';
 
-/** A bar with counts, on a terminal only, once work has taken a moment. */
+/** A bar with counts, on a terminal only, where there is much to do. */
 export interface Progress {
   readonly show: (what: string, done: number, of: number) => void;
   /** Takes the bar away. */
   readonly clear: () => void;
 }
 
-/** Work that is done sooner shows no bar, in ms. */
-const MOMENT = 500;
+/** Fewer things are done before anybody has looked. */
+const MUCH = 10;
 
 export async function progressOn({ err, onStop }: Host): Promise<Progress> {
   if (!err.isTerminal()) return { show: () => {}, clear: () => {} };
   const { default: cli } = await import('cli-progress');
-  const began = performance.now();
   const bar = new cli.SingleBar({
     format: '{what} [{bar}] {value} of {total}',
     barCompleteChar: '=',
@@ -32,7 +31,7 @@ export async function progressOn({ err, onStop }: Host): Promise<Progress> {
   return {
     clear,
     show: (what, done, of) => {
-      if (performance.now() - began < MOMENT) return;
+      if (of < MUCH) return;
       if (shown === what) bar.update(done);
       else {
         clear();

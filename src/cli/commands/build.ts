@@ -5,7 +5,7 @@ import { noted } from '../../host/noted.js';
 import { shown } from '../../host/reader.js';
 import { visible } from '../../text/visible.js';
 import type { Arguments } from '../arguments.js';
-import { KINDS_LISTED } from '../chosen-kinds.js';
+import { EMIT, EMIT_OR_FACTS, KINDS_LISTED } from '../chosen-kinds.js';
 import { type Command, complain, type ExitCode, worst } from '../command.js';
 import { choose, codeOf, compileInputs, ONLY, STRICT } from '../compile-inputs.js';
 import { sayFindings } from '../say-findings.js';
@@ -24,7 +24,7 @@ A lining has drawings and pages of its own. An envelope with an error is not bui
 others are. Files of the same names are replaced, nothing else in the folder is touched.`,
   example: 'plica build specs --out out --page a4',
   options: [
-    ...OUTPUT_OPTIONS,
+    ...OUTPUT_OPTIONS.map((option) => (option === EMIT ? EMIT_OR_FACTS : option)),
     ONLY,
     STRICT,
     {

@@ -1,6 +1,6 @@
 import { printShort } from '../../../measure/number.js';
 import type { BookPage, Item, Placed, Run, Words } from '../page.js';
-import type { Shown } from './glyphs.js';
+import type { Glyphs } from './glyphs.js';
 import { alternative } from './objects.js';
 import type { Element, Tags } from './tags.js';
 
@@ -15,7 +15,7 @@ export interface Leads {
 /** What the content of a page is written with. */
 export interface Hands {
   readonly tags: Tags;
-  readonly show: (text: string, weight: Run['weight']) => Shown;
+  readonly show: Glyphs['show'];
   /** What the page calls the font of a weight. */
   readonly font: Readonly<Record<Run['weight'], string>>;
 }

@@ -37,8 +37,7 @@ export async function* writePdf(
     pdf.font(weight);
     return { weight, id: pdf._font.id, ref: pdf._font.ref() };
   });
-  const show = glyphsOf(begun);
-  const measure: TextMeasure = (text, size, weight) => show(text, weight).width * size;
+  const { show, measure } = glyphsOf(begun);
   const hands: Hands = {
     tags,
     show,
