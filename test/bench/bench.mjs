@@ -1,5 +1,6 @@
 // Times the built program and library side by side with others. Prints medians and ratios; asserts nothing.
 // `npm run bench` builds first.
+import { catalogue } from './catalogue.mjs';
 import { coldStart } from './cold-start.mjs';
 import { differences } from './differences.mjs';
 import { growth } from './growth.mjs';
@@ -11,3 +12,4 @@ throughput();
 envelopes();
 growth();
 await differences();
+await catalogue();

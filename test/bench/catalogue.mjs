@@ -106,7 +106,7 @@ function typesetter(folder, pages, { width, height }) {
   );
   writeFileSync(place, JSON.stringify({ width, height, pages: plain }));
   const { status, stdout } = spawnSync(
-    'python3',
+    '/usr/bin/python3',
     ['test/bench/peers/reportlab_pages.py', place, 'dist/fonts/regular.ttf', 'dist/fonts/bold.ttf', join(folder, 'peer.pdf')],
     { encoding: 'utf8' },
   );

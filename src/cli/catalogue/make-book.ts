@@ -45,7 +45,10 @@ async function compileBook(
   advance: Advance,
 ): Promise<Made | Trouble> {
   const { files, troubles } = bookFiles(order.folder, host);
-  const shelf = join(dirname(order.out), order.cache ? '.plica-leaves' : `.plica-leaves-${basename(order.out)}`);
+  const shelf = join(
+    dirname(order.out),
+    order.cache ? '.plica-leaves' : `.plica-leaves-${basename(order.out)}`,
+  );
   const drop = (): void => {
     if (!order.cache) dropLeaves(shelf, host);
   };

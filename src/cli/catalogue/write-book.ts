@@ -1,3 +1,4 @@
+import { bookletSheets, MOST_STAPLED } from '../../emit/catalogue/pdf/booklet.js';
 import type { BookSource } from '../../emit/catalogue/book.js';
 import { BOOK_EMITTERS } from '../../emit/catalogue/index.js';
 import type { Found } from '../../emit/json/found.js';
@@ -50,12 +51,16 @@ export async function writeBook(order: Order, host: Host): Promise<ExitCode> {
     },
   };
   let done = 0;
+  let pages = 0;
   const emitter = await BOOK_EMITTERS[order.format.name]();
   const fonts = host.fonts();
   const options = {
     date: order.date,
     fonts,
     booklet: order.booklet,
+    tell: (count: number) => {
+      pages = count;
+    },
     advance: () => progress.show('envelopes', ++done, rows.length),
   };
   try {
@@ -73,8 +78,21 @@ export async function writeBook(order: Order, host: Host): Promise<ExitCode> {
     complain(host, `what was kept of \`${lost}\` vanished while the book was written; run the command again`);
     return 2;
   }
-  host.err.write(`wrote ${visible(shown(order.out))}: ${counted(rows.length, 'envelope')}\n`);
+  host.err.write(success(order, rows.length, pages));
   return troubles.length > 0 ? 2 : errors ? 1 : 0;
+}
+
+/** `wrote tides.pdf: 19 envelopes on 29 pages`; of a booklet, how it is printed. */
+function success({ out, booklet }: Order, envelopes: number, pages: number): string {
+  const on = pages > 0 ? ` on ${counted(pages, 'page')}` : '';
+  const wrote = `wrote ${visible(shown(out))}: ${counted(envelopes, 'envelope')}${on}\n`;
+  if (!booklet) return wrote;
+  const { length: sheets } = bookletSheets(pages);
+  const thick =
+    sheets > MOST_STAPLED
+      ? `; more than ${MOST_STAPLED} are too thick to be stapled as one: bind them in parts`
+      : '';
+  return `${wrote}print its ${counted(sheets, 'sheet')} on both sides, flipped on the short edge; lay them into each other, fold, staple${thick}\n`;
 }
 
 /** How many findings are told here; `check` tells all. */

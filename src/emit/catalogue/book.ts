@@ -34,6 +34,8 @@ export interface BookSource {
 export interface BookOptions extends Pick<EmitOptions, 'date' | 'fonts'> {
   /** PDF only: two pages to a sheet, for folding and stapling. */
   readonly booklet: boolean;
+  /** Told how many pages a book has that has pages. */
+  readonly tell: (pages: number) => void;
   /** Told after each recipe that has been written. */
   readonly advance: () => void;
 }
