@@ -1,4 +1,5 @@
 import { code } from '../../text/markdown.js';
+import type { Reading } from '../cut-sheet/content.js';
 import { both } from '../cut-sheet/lengths.js';
 import type { BookEmitter } from './book.js';
 import type { Row } from './leaf.js';
@@ -33,12 +34,16 @@ export const markdown: BookEmitter = async function* ({ book }, { advance }) {
 
 const fieldsOf = (row: Row): readonly string[] => [
   row.title === row.name ? code(row.name) : `${code(row.title)}<br>${code(row.name)}`,
-  ...MEASUREMENTS.map(({ readings }) =>
+  ...MEASUREMENTS.map(({ heading, readings }) =>
     readings(row)
-      .map((reading) => (reading.other === '' ? code(reading.read) : both(reading)))
+      .map((reading) => shown(heading, reading))
       .join('<br>'),
   ),
 ];
+
+/** A paper's title is a text of the recipe's; all else is a figure. */
+const shown = (heading: string, reading: Reading): string =>
+  heading === 'Paper' ? code(reading.read) : reading.other === '' ? reading.read : both(reading);
 
 const cells = (fields: readonly string[]): string => `| ${fields.join(' | ')} |`;
 

@@ -31,6 +31,9 @@ export function client(tools: { readonly readQuery: typeof readQuery; readonly f
   const inches = data.units === 'in';
   const said = (mm: number): string => (inches ? `${(mm / 25.4).toFixed(2)} in` : `${mm.toFixed(1)} mm`);
 
+  /** Whether recipes stand as they fit a card, and not in the order of the book. */
+  let isSorted = false;
+
   const search = (): void => {
     const typed = field('q').value;
     const { card, thick, words } = tools.readQuery(typed, data.sizes, data.units);
@@ -60,11 +63,12 @@ export function client(tools: { readonly readQuery: typeof readQuery; readonly f
     }
     for (const section of document.querySelectorAll<HTMLElement>('.recipes'))
       section.hidden = section.querySelector('details:not([hidden])') === null;
-    if (card)
-      for (const { row } of [...found].reverse()) {
+    if (card || isSorted)
+      for (const { row } of [...(card ? found : data.rows.map((each) => ({ row: each })))].reverse()) {
         const article = articleOf(row.name);
         article?.parentElement?.querySelector('h2')?.after(article);
       }
+    isSorted = card !== null;
     const asked = [
       ...(card
         ? [`a card ${said(Math.max(card.width, card.height))} × ${said(Math.min(card.width, card.height))}`]

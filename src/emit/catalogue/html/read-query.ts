@@ -37,8 +37,23 @@ export function readQuery(typed: string, sizes: Sizes, units: string): Query {
     '⅓': '1/3',
     '⅔': '2/3',
   };
-  const number = '(\\d+(?:[.,]\\d+)?(?:[ -]\\d+/\\d+)?|\\d+/\\d+|\\.\\d+)';
+  const number = '(\\d+/\\d+|\\d+(?:[.,]\\d+)?(?:[ -]\\d+/\\d+)?|\\.\\d+)';
   const unit = '(mm|cm|inches|inch|in|mil|"|″)?';
+  const idle = [
+    'a',
+    'an',
+    'the',
+    'for',
+    'my',
+    'of',
+    'card',
+    'cards',
+    'envelope',
+    'envelopes',
+    'takes',
+    'fits',
+    'please',
+  ];
   const valueOf = (written: string): number =>
     written
       .replace(',', '.')
@@ -52,6 +67,7 @@ export function readQuery(typed: string, sizes: Sizes, units: string): Query {
 
   let rest = ` ${typed.toLowerCase()} `
     .replace(/[½¼¾⅛⅜⅝⅞⅓⅔]/g, (glyph) => ` ${glyphs[glyph]}`)
+    .replace(/[,;.?!](?= )/g, ' ')
     .replace(/ +/g, ' ');
   const take = (pattern: RegExp): RegExpExecArray | null => {
     const found = pattern.exec(rest);
@@ -88,6 +104,6 @@ export function readQuery(typed: string, sizes: Sizes, units: string): Query {
   return {
     card: fits ? card : null,
     thick: depth ? inMm(depth[1], depth[2]) : null,
-    words: rest.split(' ').filter((word) => /[\p{L}\p{N}]/u.test(word)),
+    words: rest.split(' ').filter((word) => /[\p{L}\p{N}]/u.test(word) && !(fits && idle.includes(word))),
   };
 }
