@@ -10,7 +10,7 @@ export interface Block {
 }
 
 /** From one baseline to the next, in ems. */
-const LEADING = 1.36;
+export const LEADING = 1.36;
 
 /** Text set in lines that fit a width; capitals of its first line touch the block's top. */
 export function paragraph(

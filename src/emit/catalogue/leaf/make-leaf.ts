@@ -14,7 +14,7 @@ import { measurements } from './measurements.js';
 import { measurementTable } from './measurement-table.js';
 import { BODY, SMALL, TITLE, WIDTH } from '../sizes.js';
 import { stepTitles } from './step-titles.js';
-import { pictureStrip, type Strip, wordStrip } from '../strip.js';
+import { pictureStrip, type Strip, textStrips, wordStrip } from '../strip.js';
 
 /** The box of the drawing, and the gap to the figures beside it, in mm. */
 const DRAWING = { width: 56, height: 62 };
@@ -60,12 +60,10 @@ const foldWords = (row: number): string =>
     : 'The fold, continued.';
 
 function head({ title, name, summary, notes }: CutSheet, measure: TextMeasure): readonly Strip[] {
-  const set = (text: string): ReturnType<typeof paragraph> => paragraph(typeset(text), WIDTH, BODY, measure);
   return [
-    wordStrip('H2', paragraph(title, WIDTH, TITLE, measure, 'bold'), measure),
-    ...(name === title ? [] : [wordStrip('P', paragraph(name, WIDTH, SMALL, measure), measure, 'quiet')]),
-    wordStrip('P', set(summary), measure),
-    ...notes.map((note) => wordStrip('P', set(note), measure)),
+    ...textStrips('H2', title, TITLE, measure, { weight: 'bold' }),
+    ...(name === title ? [] : textStrips('P', name, SMALL, measure, { ink: 'quiet' })),
+    ...[summary, ...notes].flatMap((text) => textStrips('P', typeset(text), BODY, measure)),
   ];
 }
 
@@ -93,7 +91,5 @@ function findingStrips({ sections }: CutSheet, measure: TextMeasure): readonly S
   const terms = sections
     .filter(({ name }) => name === 'findings')
     .flatMap(({ blocks }) => blocks.flatMap((block) => (block.kind === 'terms' ? block.terms : [])));
-  return terms.map(({ label, text }) =>
-    wordStrip('P', paragraph(typeset(`${label}: ${text}`), WIDTH, SMALL, measure), measure),
-  );
+  return terms.flatMap(({ label, text }) => textStrips('P', typeset(`${label}: ${text}`), SMALL, measure));
 }

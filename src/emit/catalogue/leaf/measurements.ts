@@ -5,6 +5,7 @@ import type { Reading } from '../../cut-sheet/content.js';
 import { type Lengths, lengths } from '../../cut-sheet/lengths.js';
 import { capitalised } from '../../cut-sheet/words.js';
 import type { Job } from '../../emitter.js';
+import { inAList } from '../pages/words.js';
 
 /** A figure of the table beside the drawing: in the recipe's units and in the other system, or one text for both. */
 export interface Measurement {
@@ -25,7 +26,7 @@ export function measurements(job: Job): readonly Measurement[] {
     { label: 'Face', value: say.exactSize(facts.face) },
     ...(facts.depth > 0 ? [{ label: 'Depth', value: say.exact(facts.depth) }] : []),
     ...(facts.tapeLength > 0 ? [{ label: 'Tape', value: say.read(facts.tapeLength) }] : []),
-    ...(envelope.paper.value ? [{ label: 'Paper', value: envelope.paper.value.title }] : []),
+    ...(envelope.paper.value ? [{ label: 'Paper', value: inAList(envelope.paper.value.title) }] : []),
     ...(sheet ? [{ label: 'From a sheet', value: `${sheet.copies}` }] : []),
     { label: 'Crossing', value: say.exact(margins.crossing) },
     { label: 'Overlap', value: say.exact(margins.seamOverlap) },

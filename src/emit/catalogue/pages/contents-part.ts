@@ -5,6 +5,7 @@ import { BODY, WIDTH } from '../sizes.js';
 import { wordStrip } from '../strip.js';
 import { entriesFor } from './entries.js';
 import type { Part } from './part.js';
+import { inAList } from './words.js';
 
 const ABOVE_SECTION = 4.5;
 
@@ -16,7 +17,7 @@ export const contentsPart = ({ chapters }: Book, measure: TextMeasure): Part => 
     const entry = entriesFor(measure, pageOf);
     for (const { title, rows } of chapters) {
       if (title !== null) {
-        const heading = wordStrip('H2', paragraph(title, WIDTH, BODY, measure, 'bold'), measure);
+        const heading = wordStrip('H2', paragraph(inAList(title), WIDTH, BODY, measure, 'bold'), measure);
         yield { ...heading, above: ABOVE_SECTION, keep: true };
       }
       for (const row of rows) yield entry(row);

@@ -7,7 +7,7 @@ import type { Row } from '../leaf.js';
 import type { Item } from '../page.js';
 import { BODY, HEIGHT, WIDTH } from '../sizes.js';
 import { runsOf } from '../strip.js';
-import { counted } from './words.js';
+import { counted, inAList } from './words.js';
 
 /** The largest em of a title, in mm, and how far down it begins. */
 const TITLES = [11, 9, 7.5, 6];
@@ -22,9 +22,9 @@ const BLANK = 58;
 /** The cover: what the book is called and whose it is, over the open blank of its first envelope. */
 export function cover(book: Book, measure: TextMeasure): readonly Item[] {
   const title =
-    TITLES.map((size) => paragraph(book.title, WIDTH, size, measure, 'bold')).find(
+    TITLES.map((size) => paragraph(inAList(book.title), WIDTH, size, measure, 'bold')).find(
       (block) => block.drawing.length <= LINES,
-    ) ?? paragraph(book.title, WIDTH, TITLES.at(-1) ?? BODY, measure, 'bold');
+    ) ?? paragraph(inAList(book.title), WIDTH, TITLES.at(-1) ?? BODY, measure, 'bold');
   const rows = book.chapters.flatMap((chapter) => chapter.rows);
   let down = HEIGHT - DOWN;
   const set = (block: ReturnType<typeof paragraph>, ink: 'full' | 'quiet' = 'full') => {
@@ -34,8 +34,10 @@ export function cover(book: Book, measure: TextMeasure): readonly Item[] {
   };
   return [
     { role: 'H1', runs: set(title) },
-    ...(book.by === null ? [] : [{ role: 'P' as const, runs: set(paragraph(book.by, WIDTH, BY, measure)) }]),
-    ...book.note.map((note) => ({
+    ...(book.by === null
+      ? []
+      : [{ role: 'P' as const, runs: set(paragraph(inAList(book.by), WIDTH, BY, measure)) }]),
+    ...book.note.filter(isShort).map((note) => ({
       role: 'P' as const,
       runs: set(paragraph(note, WIDTH, BODY, measure), 'quiet'),
     })),
@@ -56,6 +58,9 @@ export function cover(book: Book, measure: TextMeasure): readonly Item[] {
     ...(rows[0] ? [{ role: 'Artifact' as const, operators: openBlank(rows[0]), runs: [] }] : []),
   ];
 }
+
+/** Whether a note finds room on the cover; a longer one stands before the foreword. */
+export const isShort = (note: string, index: number): boolean => note.length <= 240 && index < 3;
 
 /** An open blank with its scores, in grey, standing on its bottom corner. */
 function openBlank({ blank, marks }: Row): string {

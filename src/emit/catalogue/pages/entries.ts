@@ -9,6 +9,7 @@ import type { Row } from '../leaf.js';
 import { BODY, WIDTH } from '../sizes.js';
 import { runsOf, type Strip } from '../strip.js';
 import type { PageOf } from './part.js';
+import { inAList } from './words.js';
 
 /** Kept free for a page number, in mm, and between a name and the dots that lead to it. */
 const NUMBER = 8;
@@ -21,7 +22,7 @@ const ABOVE_ENTRY = 1.3;
 export const entriesFor =
   (measure: TextMeasure, pageOf: PageOf, width: number = WIDTH) =>
   (row: Row): Strip => {
-    const title = paragraph(row.title, width - NUMBER - DOTS_GAP, BODY, measure);
+    const title = paragraph(inAList(row.title), width - NUMBER - DOTS_GAP, BODY, measure);
     return {
       height: title.height,
       above: ABOVE_ENTRY,

@@ -5,6 +5,7 @@ import { POINTS_PER_MM } from '../../pdf/document.js';
 import { operatorsOf } from '../../pdf/operators.js';
 import type { BookPage, Item } from '../page.js';
 import { HEIGHT, SMALL, WIDTH } from '../sizes.js';
+import { inAList } from './words.js';
 
 /** Clear of the page's edges, in mm, at least: beside the text, and above and below it with head and number. */
 const BESIDE = 12;
@@ -47,7 +48,9 @@ function furniture(number: number, head: string, right: boolean, measure: TextMe
   const { runs } = operatorsOf(
     [
       lettering(`${number}`, { x: outside.x, y: -NUMBER_GAP }, SMALL, outside.how),
-      ...(head === '' ? [] : [lettering(head, { x: outside.x, y: HEIGHT + HEAD_GAP }, SMALL, outside.how)]),
+      ...(head === ''
+        ? []
+        : [lettering(inAList(head), { x: outside.x, y: HEIGHT + HEAD_GAP }, SMALL, outside.how)]),
     ],
     measure,
   );

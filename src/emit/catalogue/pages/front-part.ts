@@ -7,7 +7,8 @@ import type { Term } from '../../cut-sheet/content.js';
 import { ALL_CAUTIONS } from '../../cut-sheet/sections/cautions.js';
 import type { Book } from '../book.js';
 import { BODY, WIDTH } from '../sizes.js';
-import { pictureStrip, runsOf, type Strip, wordStrip } from '../strip.js';
+import { pictureStrip, runsOf, type Strip, textStrips, wordStrip } from '../strip.js';
+import { isShort } from './cover.js';
 import type { Part } from './part.js';
 
 /** How the measurements are to be read, a paragraph each. */
@@ -24,21 +25,23 @@ const LAYERS: readonly Layer[] = ['cut', 'blank', 'waste', 'score', 'second-scor
 const LABEL = 20;
 
 /** The maker's foreword, how to read the book, and the usual cautions. */
-export const frontPart = ({ foreword }: Book, measure: TextMeasure): Part => ({
-  title: foreword.length > 0 ? 'Foreword' : 'How to read it',
-  destination: 'foreword',
-  *strips() {
-    for (const text of foreword) yield words(text, measure);
-    if (foreword.length > 0) yield heading('How to read it', measure);
-    for (const text of READING) yield words(text, measure);
-    yield key(measure);
-    yield heading('Take care', measure);
-    for (const term of ALL_CAUTIONS) yield caution(term, measure);
-  },
-});
+export function frontPart({ note, foreword }: Book, measure: TextMeasure): Part {
+  const first = [...note.filter((text, index) => !isShort(text, index)), ...foreword];
+  return {
+    title: first.length > 0 ? 'Foreword' : 'How to read it',
+    destination: 'foreword',
+    *strips() {
+      for (const text of first) yield* words(text, measure);
+      if (first.length > 0) yield heading('How to read it', measure);
+      for (const text of READING) yield* words(text, measure);
+      yield key(measure);
+      yield heading('Take care', measure);
+      for (const term of ALL_CAUTIONS) yield caution(term, measure);
+    },
+  };
+}
 
-const words = (text: string, measure: TextMeasure): Strip =>
-  wordStrip('P', paragraph(text, WIDTH, BODY, measure), measure);
+const words = (text: string, measure: TextMeasure): readonly Strip[] => textStrips('P', text, BODY, measure);
 
 const heading = (text: string, measure: TextMeasure): Strip => ({
   ...wordStrip('H2', paragraph(text, WIDTH, HEADING, measure, 'bold'), measure),

@@ -10,6 +10,7 @@ import { BODY, WIDTH } from '../sizes.js';
 import { type Strip, wordStrip } from '../strip.js';
 import { entriesFor } from './entries.js';
 import type { Part } from './part.js';
+import { inAList } from './words.js';
 
 /** Recipes that share what an index goes by, under its words. */
 interface Group {
@@ -40,7 +41,7 @@ const INDEXES: readonly By[] = [
     group: (row) => {
       const sheet = row.paper?.sheet ?? null;
       if (row.paper === null || sheet === null) return [{ words: 'No sheet stated', order: [Infinity] }];
-      const words = `${row.paper.title}, ${both(sizeOf(row, longFirst(sheet)))}: ${sheet.copies} from a sheet`;
+      const words = `${inAList(row.paper.title)}, ${both(sizeOf(row, longFirst(sheet)))}: ${sheet.copies} from a sheet`;
       return [{ words, order: [...sizeOrder(longFirst(sheet)), sheet.copies] }];
     },
   },

@@ -8,6 +8,7 @@ import { MEASUREMENTS } from '../measurement-columns.js';
 import { SMALL } from '../sizes.js';
 import { runsOf, type Strip } from '../strip.js';
 import type { PageOf, Part } from './part.js';
+import { inAList } from './words.js';
 
 /** A line of a cell; `quiet` is the other system, or an aside. */
 interface Line {
@@ -41,7 +42,7 @@ const COLUMNS: readonly Column[] = [
     heading: 'Envelope',
     width: 27,
     lines: ({ title, paper }) => [
-      { text: title },
+      { text: inAList(title) },
       ...(paper ? [{ text: yieldWords(paper), quiet: true }] : []),
     ],
   },
@@ -53,7 +54,7 @@ const COLUMNS: readonly Column[] = [
 ];
 
 const yieldWords = ({ title, sheet }: NonNullable<Row['paper']>): string =>
-  sheet ? `${title}: ${sheet.copies} from a sheet` : title;
+  sheet ? `${inAList(title)}: ${sheet.copies} from a sheet` : inAList(title);
 
 const COLUMN_GAP = 1.4;
 const LINE_GAP = 0.7;
