@@ -26,7 +26,7 @@ const RUNS = 3;
 
 /** The same pages, laid out beforehand, by three writers. */
 async function writing(folder) {
-  const { pages, pieces, size } = await laidOut(folder);
+  const { pages, pieces, size } = await laidOut();
   const works = [
     ['plica: tagged, linked, with an outline', async () => written(pieces, size)],
     ['pdfkit alone: operators by hand, texts encoded once', () => barePdf(pages, size, FONTS)],
@@ -53,7 +53,7 @@ const row = (name, ms, pages, bare) => [
 
 let inside = null;
 
-async function laidOut(folder) {
+async function laidOut() {
   const place = resolve('node_modules/.plica-bench.mjs');
   await build({
     entryPoints: ['test/bench/inside.ts'],

@@ -5,6 +5,9 @@ import { compileText } from '../support/compile-text.js';
 
 test('the kitchen sink means something too: it folds, without a finding', () => {
   const text = readFileSync('test/support/kitchen-sink.plica', 'utf8');
-  const { diagnostics } = compileText(text, { name: 'catalogue.plica', files: { 'papers.plica': '', 'house/style.plica': '' } });
+  const { diagnostics } = compileText(text, {
+    name: 'catalogue.plica',
+    files: { 'papers.plica': '', 'house/style.plica': '' },
+  });
   expect(renderText(diagnostics)).toBe('');
 });

@@ -77,7 +77,16 @@ async function fixed(given: Arguments, host: Host): Promise<Compiled | Trouble> 
 
 async function compileGiven(given: Arguments, host: Host): Promise<Compiled | Trouble> {
   const reading = await readGiven(given, host);
-  return reading.kind === 'trouble' ? reading : compileRead(reading.inputs, reading.host);
+  if (reading.kind === 'trouble') return reading;
+  const compiled = compileRead(reading.inputs, reading.host);
+  const { files } = reading.inputs;
+  if (!files.some(({ input }) => input.id.endsWith('catalogue.plica'))) return compiled;
+  const folders = (given.operands.length === 0 ? ['.'] : given.operands).filter(
+    (path) => host.kind(path) === 'folder',
+  );
+  const { sectionFindings } = await import('../section-findings.js');
+  const unknown = sectionFindings(folders, files, compiled.recipes, reading.host);
+  return { ...compiled, diagnostics: [...compiled.diagnostics, ...unknown] };
 }
 
 const refused = (reason: string): Trouble => ({ kind: 'trouble', reason });

@@ -29,7 +29,8 @@ export function client(tools: { readonly readQuery: typeof readQuery; readonly f
   const articleOf = (name: string): HTMLDetailsElement | null =>
     document.getElementById(`recipe-${name}`) as HTMLDetailsElement | null;
   const inches = data.units === 'in';
-  const said = (mm: number): string => (inches ? `${(mm / 25.4).toFixed(2)} in` : `${mm.toFixed(1)} mm`);
+  const said = (mm: number): string =>
+    inches ? `${Number((mm / 25.4).toFixed(3))} in` : `${Number(mm.toFixed(1))} mm`;
 
   /** Whether recipes stand as they fit a card, and not in the order of the book. */
   let isSorted = false;

@@ -18,7 +18,7 @@ import { STYLE } from './style.js';
 import { tableOf } from './table.js';
 
 /** What runs in the page: each function names nothing outside itself, so that its text is all there is to it. */
-const SCRIPT = `(${client})({ readQuery: ${readQuery}, fitOf: ${fitOf} });`;
+const SCRIPT = `(${String(client)})({ readQuery: ${String(readQuery)}, fitOf: ${String(fitOf)} });`;
 
 const hashed = (text: string): string => `'sha256-${createHash('sha256').update(text).digest('base64')}'`;
 
