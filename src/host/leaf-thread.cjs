@@ -1,5 +1,8 @@
 // A thread's work: leaves of one recipe file after the other.
 'use strict';
-const { program } = require('./plica.cjs').load();
+const { join } = require('node:path');
+
+// Beside this file once it is built.
+const { program } = require(join(__dirname, 'plica.cjs')).load();
 
 module.exports = (task) => program.leafWork(task, program.nodeHost(task.cwd, process.env));

@@ -2,8 +2,10 @@ import { createCanvas } from '@napi-rs/canvas';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { EMITTERS } from '../../src/emit/index.js';
 import type { Job } from '../../src/emit/emitter.js';
+import { plica } from '../support/command-line.js';
 import { emitOptions } from '../support/pdf-pages.js';
 import { specJobs } from '../support/spec-jobs.js';
+import { specs } from '../support/specs.js';
 
 /** A picture that the README shows: its name in specs/pictures, and its bytes. */
 export interface Picture {
@@ -20,8 +22,39 @@ const SHOWN: readonly { readonly recipe: string; readonly emitter: string; reado
   { recipe: 'keepsake', emitter: 'template', page: 1 },
 ];
 
+/** Pages of the catalogue of specs/, as PNG: its table, and one of its recipes. */
+const OF_THE_BOOK = [
+  { name: 'catalogue.table.png', words: 'Measurements' },
+  { name: 'catalogue.keepsake.png', words: 'Keepsake card with a shell' },
+] as const;
+
+async function bookPictures(): Promise<readonly Picture[]> {
+  const bytes = await book();
+  const document = await getDocument({ data: bytes.slice(), verbosity: 0 }).promise;
+  const outline = await document.getOutline();
+  const entries = outline.flatMap((entry) => [entry, ...entry.items]);
+  const pictures = await Promise.all(
+    OF_THE_BOOK.map(async ({ name, words }) => {
+      const [reference] = entries.find(({ title }) => title === words)?.dest as [never];
+      return { name, bytes: await rasterise(bytes, (await document.getPageIndex(reference)) + 1) };
+    }),
+  );
+  await document.destroy();
+  return pictures;
+}
+
+/** The book as the command writes it, on a machine that is only remembered. */
+async function book(): Promise<Uint8Array> {
+  const { files } = await plica('catalogue specs --out book.pdf', { files: specs() });
+  return files.get('/studio/book.pdf') as Uint8Array;
+}
+
 /** Makes every picture anew from the recipes of specs/. */
 export async function makePictures(): Promise<readonly Picture[]> {
+  return [...(await filePictures()), ...(await bookPictures())];
+}
+
+async function filePictures(): Promise<readonly Picture[]> {
   const jobs = specJobs();
   return Promise.all(
     SHOWN.map(async ({ recipe, emitter: kind, page }): Promise<Picture> => {
