@@ -19,7 +19,14 @@ export { renderMarkdown as renderDifferenceMarkdown } from './diff/render-markdo
 export { renderText as renderDifferenceText } from './diff/render-text.js';
 export { renderCutSheetText } from './emit/cut-sheet/render-text.js';
 export { cutSheet } from './emit/cut-sheet/sheet.js';
+export { arrange } from './emit/catalogue/arrange.js';
+export type { Book, BookEmitter, BookOptions, BookSource, Chapter } from './emit/catalogue/book.js';
+export { BOOK_EMITTERS } from './emit/catalogue/index.js';
+export { makeLeaf } from './emit/catalogue/leaf/make-leaf.js';
+export type { Leaf, Row } from './emit/catalogue/leaf.js';
+export { rowOf } from './emit/catalogue/row.js';
 export type { EmitOptions, Emitter, Job, PageName } from './emit/emitter.js';
+export { fontMeasure } from './emit/font-measure.js';
 export { EMITTERS } from './emit/index.js';
 export { renderFacts } from './emit/json/render-facts.js';
 export type { Facts } from './folding/facts.js';

@@ -35,7 +35,8 @@ async function bookPictures(): Promise<readonly Picture[]> {
   const entries = outline.flatMap((entry) => [entry, ...entry.items]);
   const pictures = await Promise.all(
     OF_THE_BOOK.map(async ({ name, words }) => {
-      const [reference] = entries.find(({ title }) => title === words)?.dest as [never];
+      const entry = entries.find(({ title }) => title === words);
+      const [reference] = (entry?.dest ?? []) as [never];
       return { name, bytes: await rasterise(bytes, (await document.getPageIndex(reference)) + 1) };
     }),
   );

@@ -97,15 +97,16 @@ function* kept(strips: Iterable<Strip>): Generator<readonly Strip[]> {
 const heightOf = (group: readonly Strip[]): number =>
   group.reduce((sum, { height, above = GAP }, index) => sum + height + (index > 0 ? above : 0), 0);
 
-/** Rows of one table, entries of one list that follow each other become one. */
+/** Rows of one table, entries of one list that follow each other become one; what nobody reads may stand between them. */
 function joined(items: readonly Item[]): readonly Item[] {
   const all: Item[] = [];
   for (const item of items) {
-    const before = all.at(-1);
+    const at = all.findLastIndex(({ role }) => role !== 'Artifact');
+    const before = all[at];
     if (before?.role === 'Table' && item.role === 'Table')
-      all[all.length - 1] = { ...before, rows: [...before.rows, ...item.rows] };
+      all[at] = { ...before, rows: [...before.rows, ...item.rows] };
     else if (before?.role === 'TOC' && item.role === 'TOC')
-      all[all.length - 1] = { ...before, items: [...before.items, ...item.items] };
+      all[at] = { ...before, items: [...before.items, ...item.items] };
     else all.push(item);
   }
   return all;

@@ -21,7 +21,9 @@ test('as JSON a book is the facts of its recipes, as `show` prints them, in the 
 test('the schema that plica ships describes it', async () => {
   const ajv = new Ajv.default({ strict: false });
   const valid = ajv.compile(JSON.parse(readFileSync('src/emit/json/facts.schema.json', 'utf8')));
-  expect(valid(JSON.parse((await writtenBy(json, await bookOf(MANY_KINDS))).toString()))).toBe(true);
+  const book = JSON.parse((await writtenBy(json, await bookOf(MANY_KINDS))).toString());
+  expect(valid(book)).toBe(true);
+  expect(valid({ ...book, catalogue: { title: 'Tides' } })).toBe(false);
 });
 
 test('in Markdown no text of a recipe is anything but text', async () => {

@@ -152,15 +152,15 @@ function lettered(runs: readonly Run[], { show, font, lines }: Writer): void {
   if (runs.length === 0) return;
   let [ink, face] = ['', ''];
   lines.push('BT');
-  for (const run of runs) {
+  for (const [index, run] of runs.entries()) {
     const inkNow = `${INKS[run.ink]} g`;
     const faceNow = `/${font[run.weight]} ${short(run.size)} Tf`;
     if (inkNow !== ink) lines.push(inkNow);
     if (faceNow !== face) lines.push(faceNow);
     [ink, face] = [inkNow, faceNow];
-    lines.push(
-      `${turned(run)} ${short(run.x)} ${short(run.y)} Tm [${show(run.text, run.weight).operand}] TJ`,
-    );
+    // Whoever reads it aloud, or copies it, finds a space where a line ends.
+    const text = index < runs.length - 1 ? `${run.text} ` : run.text;
+    lines.push(`${turned(run)} ${short(run.x)} ${short(run.y)} Tm [${show(text, run.weight).operand}] TJ`);
   }
   lines.push('ET');
 }
