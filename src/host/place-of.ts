@@ -1,4 +1,13 @@
-import { accessSync, constants, lstatSync, mkdirSync, realpathSync, statSync } from 'node:fs';
+import {
+  accessSync,
+  constants,
+  lstatSync,
+  mkdirSync,
+  readdirSync,
+  realpathSync,
+  rmSync,
+  statSync,
+} from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { threadId } from 'node:worker_threads';
 
@@ -26,6 +35,27 @@ export function placeOf(path: string): Place | string {
 /** What a file is called until it is whole: beside its place, known by the process and the thread that write it. */
 export const besideOf = (path: string): string =>
   join(dirname(path), `.${basename(path)}.${process.pid}${threadId > 0 ? `-${threadId}` : ''}.part`);
+
+/** Takes away what processes that are no more left beside a file while they wrote it. */
+export function dropAbandoned(path: string): void {
+  const folder = dirname(path);
+  for (const name of readdirSync(folder)) {
+    const [, file, pid] = ABANDONED.exec(name) ?? [];
+    if (file === basename(path) && !isRunning(Number(pid))) rmSync(join(folder, name), { force: true });
+  }
+}
+
+/** As `besideOf` calls it. */
+const ABANDONED = /^\.(.+)\.(\d+)(?:-\d+)?\.part$/;
+
+function isRunning(pid: number): boolean {
+  try {
+    process.kill(pid, 0);
+    return true;
+  } catch (error) {
+    return error instanceof Error && 'code' in error && error.code !== 'ESRCH';
+  }
+}
 
 /**
  * Makes a folder and those above it that are missing, one at a time: told to do that by itself, Node 20 never returns

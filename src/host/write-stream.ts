@@ -2,7 +2,7 @@ import { chmodSync, closeSync, openSync, renameSync, rmSync, writeSync } from 'n
 import { dirname } from 'node:path';
 import type { Written } from './host.js';
 import { onStop } from './on-stop.js';
-import { besideOf, makeFolder, type Place, placeOf } from './place-of.js';
+import { besideOf, dropAbandoned, makeFolder, type Place, placeOf } from './place-of.js';
 import { whyNot } from './why-not.js';
 
 /** Writes a file piece by piece beside its place, and moves it there when it is whole; else what was written is taken away. */
@@ -15,6 +15,7 @@ export async function writeStream(path: string, pieces: AsyncIterable<Uint8Array
     const found = placeOf(path);
     if (typeof found === 'string') return refused(found);
     place = found;
+    dropAbandoned(place.path);
     rmSync(besideOf(place.path), { force: true });
     file = openSync(besideOf(place.path), 'wx');
   } catch (error) {

@@ -80,6 +80,27 @@ test.each([
   }
   expect(plica(folder, 'catalogue', 'specs', '--out', 'tides.pdf').code).toBe(0);
   expect(readFileSync(join(folder, 'tides.pdf'), 'latin1').trimEnd().endsWith('%%EOF')).toBe(true);
+  expect(readdirSync(folder).filter((name) => name.endsWith('.part'))).toEqual([]);
+});
+
+test('what a process that is no more left half written is taken away, and nothing else', () => {
+  const others = [
+    '.tides.pdf.part',
+    '.other.pdf.999999999.part',
+    'tides.pdf.999999999.part',
+    `.tides.pdf.${process.pid}.part`,
+  ];
+  const folder = scratch({
+    'specs/a.plica': 'units mm\nenvelope tide { card: A6 }\n',
+    '.tides.pdf.999999999.part': 'half of it',
+    ...Object.fromEntries(others.map((name) => [name, 'none of ours'])),
+  });
+  expect(plica(folder, 'catalogue', 'specs', '--out', 'tides.pdf').code).toBe(0);
+  expect(
+    readdirSync(folder)
+      .filter((name) => name.endsWith('.part'))
+      .sort(),
+  ).toEqual(others.toSorted());
 });
 
 test('two at once into one folder do each other no harm', async () => {
