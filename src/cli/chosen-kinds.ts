@@ -30,5 +30,5 @@ export const KINDS_LISTED = [...ALL_KINDS, FACTS]
 /** The names of the kinds of file asked for. */
 export function chosenKinds(list: string | null): ReadonlySet<string> {
   const chosen = list === null ? names(BY_DEFAULT) : itemsOf(list);
-  return new Set(chosen.includes(ALL) ? names(ALL_KINDS) : chosen);
+  return new Set(chosen.flatMap((name) => (name === ALL ? names(ALL_KINDS) : [name])));
 }

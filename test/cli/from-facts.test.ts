@@ -31,6 +31,13 @@ test('there are facts for each recipe file, called by its path', async () => {
   );
 });
 
+test('facts may be asked for with all that is drawn of an envelope', async () => {
+  const { files, err } = await plica('build a.plica --emit all,facts --out out', { files: FOLDER });
+  expect(files.has('/studio/out/a.facts.json')).toBe(true);
+  expect(files.has('/studio/out/half-letter.svg')).toBe(true);
+  expect(err).toContain('wrote the facts of 1 recipe file into out');
+});
+
 test.each(['pdf', 'html', 'csv', 'md', 'json'])(
   'the book of facts is the one made in one go, byte for byte: %s',
   async (ending) => {
