@@ -29,10 +29,9 @@ export function sectionFindings(
       const below = files.filter(({ input }) => isInside(dirname(file.input.id), input.id));
       const sources = new Set(below.map(({ input }) => input.source.name));
       const own = recipes.filter(({ envelope }) => sources.has(envelope.span.source.name));
-      return unknownTakes(catalogue, {
-        names: new Set(below.flatMap(envelopesIn)),
-        tags: new Set(own.flatMap(({ envelope }) => envelope.tags.value)),
-      });
+      const names = new Set(below.flatMap(envelopesIn));
+      const tags = new Set(own.flatMap(({ envelope }) => envelope.tags.value));
+      return unknownTakes(catalogue, { names, tags: own.length < names.size ? null : tags });
     });
 }
 

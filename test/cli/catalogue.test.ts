@@ -169,14 +169,19 @@ describe('what cannot be done is said, and nothing is written', () => {
 });
 
 test('check looks up what sections take, where a whole folder is given', async () => {
-  const stated = 'catalogue {\n  section "Thin": half-leter, tagged tide\n}\n';
+  const stated = 'catalogue {\n  section "Thin": half-leter, tagged tide, tagged\n}\n';
   const recipes = { 'specs/half.plica': SOUND, 'specs/catalogue.plica': stated };
   const whole = await plica('check specs --format line', { files: recipes });
   expect(whole.out).toContain(
     'specs/catalogue.plica:2:19: error: unknown-name: `half-leter` is no envelope of this folder',
   );
   expect(whole.out).toContain('warning: unknown-name: no envelope of this folder is tagged `tide`');
+  expect(whole.out).toContain('`tagged` is no envelope of this folder');
   expect(whole.code).toBe(1);
+  const broken = await plica('check specs --format line', {
+    files: { ...recipes, 'specs/broken.plica': 'units in\nenvelope broken { card: A66 }\n' },
+  });
+  expect(broken.out).not.toContain('is tagged'); // the broken one may be
   const one = await plica('check specs/catalogue.plica', { files: recipes });
   expect(one.code).toBe(0);
 });

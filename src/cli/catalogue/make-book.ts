@@ -75,6 +75,10 @@ async function compileBook(
   };
 }
 
+/** Whether some recipe was lost before it had a name. */
+const isBroken = (all: readonly FileLeaves[]): boolean =>
+  all.some(({ findings }) => findings.some(({ severity }) => severity === 'error'));
+
 /** What files came to, as a book: by the folder's statement, no name twice. */
 export function bookOf(order: Order, all: readonly FileLeaves[], host: Host): Book {
   const repeated = repeatedNames(all);
@@ -82,7 +86,11 @@ export function bookOf(order: Order, all: readonly FileLeaves[], host: Host): Bo
   const rows = all.flatMap((file) => file.rows).filter(({ file, line }) => !again.has(`${file}:${line}`));
   const names = new Set(all.flatMap((file) => file.names.map(({ name }) => name)));
   const tags = new Set(rows.flatMap((row) => row.tags));
-  const { catalogue, findings } = readStatement(order.folder, { names, tags }, host);
+  const { catalogue, findings } = readStatement(
+    order.folder,
+    { names, tags: rows.length < names.size || isBroken(all) ? null : tags },
+    host,
+  );
   const problems = [...all.flatMap((file) => file.findings), ...repeated, ...findings];
   return arrange({ catalogue, folder: folderName(order.folder, host), rows, problems });
 }
