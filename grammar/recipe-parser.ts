@@ -143,13 +143,7 @@ export class RecipeParser extends EmbeddedActionsParser {
 
   private readonly block = this.RULE('block', (): BlockNode | null => {
     const header = this.#line(() => this.SUBRULE(this.header), brokenHeader, OpenBrace);
-    const entries: EntryNode[] = [];
-    this.MANY(() => {
-      const entry = this.#line(() => this.SUBRULE(this.entry), brokenEntry);
-      if (entry) entries.push(entry);
-    });
-    const last = this.CONSUME(CloseBrace);
-    this.CONSUME(Eol);
+    const { entries, last } = this.#entries();
     return header && { ...header, span: this.#through(header, last), entries };
   });
 
@@ -173,13 +167,7 @@ export class RecipeParser extends EmbeddedActionsParser {
 
   private readonly catalogue = this.RULE('catalogue', (): CatalogueNode | null => {
     const header = this.#line(() => this.SUBRULE(this.opening), nothing, OpenBrace);
-    const entries: EntryNode[] = [];
-    this.MANY(() => {
-      const entry = this.#line(() => this.SUBRULE(this.entry), brokenEntry);
-      if (entry) entries.push(entry);
-    });
-    const last = this.CONSUME(CloseBrace);
-    this.CONSUME(Eol);
+    const { entries, last } = this.#entries();
     return header && { ...header, span: this.#through(header, last), entries };
   });
 
@@ -328,6 +316,18 @@ export class RecipeParser extends EmbeddedActionsParser {
     const last = this.CONSUME(CloseBracket);
     return { kind: 'group', span: this.#through(first, last), inner };
   });
+
+  /** The entries of a block, and the brace that closes it. */
+  #entries(): { readonly entries: readonly EntryNode[]; readonly last: Token } {
+    const entries: EntryNode[] = [];
+    this.MANY(() => {
+      const entry = this.#line(() => this.SUBRULE(this.entry), brokenEntry);
+      if (entry) entries.push(entry);
+    });
+    const last = this.CONSUME(CloseBrace);
+    this.CONSUME(Eol);
+    return { entries, last };
+  }
 
   /**
    * Parses up to and with the token that ends a line. A line that cannot be read is explained once, passed over, and

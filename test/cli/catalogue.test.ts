@@ -168,6 +168,24 @@ describe('what cannot be done is said, and nothing is written', () => {
   });
 });
 
+test('a file that cannot be read is named, and the book made of the others', async () => {
+  const {
+    code,
+    err,
+    files: after,
+  } = await plica('catalogue specs --out tides.md', {
+    files: {
+      ...files,
+      'specs/latin.plica': new Uint8Array([0x23, 0xe4]),
+      'specs/long.plica': '#'.repeat(1_000_001),
+    },
+  });
+  expect(code).toBe(2);
+  expect(err).toContain('plica: latin.plica: line 1 is not UTF-8; save the file as UTF-8');
+  expect(err).toContain('plica: long.plica: it is too long to be a recipe file');
+  expect(text(after.get('/studio/tides.md'))).toContain('`half-letter`');
+});
+
 test('check looks up what sections take, where a whole folder is given', async () => {
   const stated = 'catalogue {\n  section "Thin": half-leter, tagged tide, tagged\n}\n';
   const recipes = { 'specs/half.plica': SOUND, 'specs/catalogue.plica': stated };

@@ -12,9 +12,13 @@ export interface Making extends Pick<LeafTask, 'shelf' | 'edition' | 'date'> {
   readonly advance: (done: number, of: number) => void;
 }
 
-/** What the files come to, in their order; or what kept leaves from being made. */
+/** What the files come to, in their order, and sentences about those that cannot be read; or why leaves cannot be kept. */
 export type Gathering =
-  | { readonly kind: 'gathered'; readonly all: readonly FileLeaves[] }
+  | {
+      readonly kind: 'gathered';
+      readonly all: readonly FileLeaves[];
+      readonly troubles: readonly string[];
+    }
   | { readonly kind: 'trouble'; readonly reason: string };
 
 /** With less text in all, in bytes, threads would take longer to start than the work takes. */
@@ -57,15 +61,14 @@ async function gatherWith(
   if (threads) results.push(...(await Promise.all(tasks.map(one))));
   else for (const task of tasks) results.push(await one(task));
   const all: FileLeaves[] = [];
+  const troubles = new Set<string>();
   for (const [index, result] of results.entries()) {
     if (!('reason' in result)) all.push(result);
-    else {
-      const place = result.kind === 'unwritable' ? result.path : (tasks[index]?.file.label ?? '');
-      const what = result.kind === 'unwritable' ? 'cannot be written' : 'cannot be read';
-      return { kind: 'trouble', reason: `${visible(place)} ${what}: ${result.reason}` };
-    }
+    else if (result.kind === 'unreadable')
+      troubles.add(`${visible(tasks[index]?.file.label ?? '')}: ${result.reason}`);
+    else return { kind: 'trouble', reason: `${visible(result.path)} cannot be written: ${result.reason}` };
   }
-  return { kind: 'gathered', all };
+  return { kind: 'gathered', all, troubles: [...troubles] };
 }
 
 function sizeOf(path: string, host: Host): number {

@@ -19,7 +19,7 @@ export interface Made {
   readonly book: Book;
   /** Null: it is gone. */
   readonly leaf: (row: Row) => Leaf | null;
-  /** Sentences about folders that could not be looked into. */
+  /** Sentences about folders and files that could not be read. */
   readonly troubles: readonly string[];
   /** Called once the book is written, or is not to be. */
   readonly end: (written: boolean) => void;
@@ -70,7 +70,7 @@ async function compileBook(
     kind: 'made',
     book,
     leaf: leavesOn(folderShelf(shelf, host)),
-    troubles,
+    troubles: [...troubles, ...gathering.troubles],
     end: (written) => end(written, rows),
   };
 }
