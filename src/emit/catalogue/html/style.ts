@@ -51,6 +51,8 @@ dt { font-weight: 600; } dd { margin: 0; overflow-wrap: anywhere; }
   form, .tools { display: none !important; }
   thead { display: table-header-group; }
   tr, figure { break-inside: avoid; }
+  table { font-size: 8pt; }
+  th, td { padding-right: .6rem; }
   details[open] { break-before: page; border: 0; }
   .paper { max-height: none; overflow: visible; border: 0; }
   .paper img { width: 100% !important; }

@@ -1,4 +1,6 @@
 import { element } from '../../../text/markup.js';
+import type { Reading } from '../../cut-sheet/content.js';
+import { NO_BREAK } from '../../cut-sheet/lengths.js';
 import { recipeDestination } from '../destinations.js';
 import type { Row } from '../leaf.js';
 import { MEASUREMENTS } from '../measurement-columns.js';
@@ -15,13 +17,14 @@ ${element('table', {}, [
 ])}
 </div>`;
 
-const tableRow = (row: Row): string =>
-  `<tr id="row-${words(row.name)}"><th scope="row"><a href="#${words(recipeDestination(row))}">${words(row.title)}</a></th>${MEASUREMENTS.map(
-    ({ readings }) =>
-      `<td>${readings(row)
-        .map(
-          ({ read, other }) =>
-            `${words(read)}${other === '' ? '' : `<span class="quiet">${words(other)}</span>`}`,
-        )
-        .join('')}</td>`,
-  ).join('')}</tr>`;
+const tableRow = (row: Row): string => {
+  const cells = MEASUREMENTS.map(({ readings }) => `<td>${readings(row).map(reading).join('')}</td>`);
+  const link = `<a href="#${words(recipeDestination(row))}">${words(row.title)}</a>`;
+  return `<tr id="row-${words(row.name)}"><th scope="row">${link}</th>${cells.join('')}</tr>`;
+};
+
+/** A figure over itself in the other system, neither broken within; what has no other system is a text like any. */
+const reading = ({ read, other }: Reading): string =>
+  other === '' ? words(read) : `${words(unbroken(read))}<span class="quiet">${words(unbroken(other))}</span>`;
+
+const unbroken = (text: string): string => text.replaceAll(' ', NO_BREAK);
