@@ -89,9 +89,11 @@ export function client(tools: { readonly readQuery: typeof readQuery; readonly f
   };
 
   const openAsked = (): void => {
-    const name = decodeURIComponent(location.hash.slice(1));
-    const article = document.getElementById(name);
+    // Names are plain words: nothing in them is spelled otherwise in an address.
+    const article = document.getElementById(location.hash.slice(1));
     if (!(article instanceof HTMLDetailsElement)) return;
+    article.hidden = false;
+    if (article.parentElement) article.parentElement.hidden = false;
     article.open = true;
     article.scrollIntoView();
     article.querySelector('summary')?.focus();
@@ -118,7 +120,7 @@ export function client(tools: { readonly readQuery: typeof readQuery; readonly f
     link.href = URL.createObjectURL(new Blob([text], { type: tool.dataset['type'] ?? 'text/plain' }));
     link.download = name;
     link.click();
-    URL.revokeObjectURL(link.href);
+    setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
   };
 
   for (const [name, value] of new URLSearchParams(location.search))

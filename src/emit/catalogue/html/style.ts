@@ -35,7 +35,7 @@ summary .quiet { margin-left: .5rem; overflow-wrap: anywhere; }
 .fit { color: var(--mark); }
 .inside { padding: 0 0 1.5rem 1.1rem; }
 figure { margin: 1rem 0; max-width: 40rem; }
-.paper { background: #fff; border: 1px solid var(--line); overflow: auto; max-height: 85vh; }
+.paper { forced-color-adjust: none; background: #fff; border: 1px solid var(--line); overflow: auto; max-height: 85vh; }
 .paper img { display: block; width: 100%; height: auto; }
 .tools { display: flex; flex-wrap: wrap; gap: .5rem; margin: .4rem 0; }
 figcaption { color: var(--faint); font-size: .9rem; }
