@@ -7,6 +7,7 @@ import type { Input, Reader } from './recipe/reader.js';
 import type { Envelope } from './recipe/recipe.js';
 import { resolve } from './recipe/resolve.js';
 import { check } from './rules/index.js';
+import { byText } from './text/by-text.js';
 
 /** One envelope, all the way: what was meant, how it folds, its numbers, and what there is to say about it. */
 export interface CompiledRecipe {
@@ -58,5 +59,3 @@ function inOrder(diagnostics: readonly Diagnostic[], inputs: readonly Input[]): 
       byText(a.problem.name, b.problem.name),
   );
 }
-
-const byText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

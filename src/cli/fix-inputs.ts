@@ -8,7 +8,7 @@ import type { Arguments } from './arguments.js';
 import { complain } from './command.js';
 import { type Compiled, compileFiles, compileRead } from './compile-inputs.js';
 import { type GivenFile, readInputs } from './inputs.js';
-import { counted } from './words.js';
+import { counted } from '../text/counted.js';
 
 /**
  * Reads the files given to a command, mends in them what findings carry an edit for, writes those that changed, and says

@@ -4,11 +4,9 @@ import type { CompiledRecipe } from '../compile.js';
 import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import type { Host } from '../host/host.js';
 import { isInside, type PlacedFile, reader } from '../host/reader.js';
+import { STATED_IN } from '../recipe/catalogue.js';
 import { resolve } from '../recipe/resolve.js';
 import { unknownTakes } from '../recipe/section-names.js';
-
-/** The file that states a folder's catalogue. */
-const STATED_IN = 'catalogue.plica';
 
 /**
  * What sections of catalogues take that no envelope below their folder has. Asked for whole folders only: of some files nobody knows

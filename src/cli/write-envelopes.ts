@@ -10,7 +10,7 @@ import { chosenKinds, EMIT } from './chosen-kinds.js';
 import { complain, type ExitCode, type Option } from './command.js';
 import { readLength } from './read-length.js';
 import { stampDate } from './stamp-date.js';
-import { counted } from './words.js';
+import { counted } from '../text/counted.js';
 
 /** What most printers cannot reach (common practice, no source), and more than any needs, in mm. */
 const USUAL_MARGIN = 6;

@@ -1,4 +1,4 @@
-import { byText } from './by-text.js';
+import { byText } from '../text/by-text.js';
 import { consequences } from './consequence.js';
 import type { Changed, Difference, EnvelopeChange, Recipe, Side } from './difference.js';
 import { figures } from './figures.js';

@@ -1,6 +1,6 @@
 import { FIGURES } from '../folding/figures.js';
 import { printShort } from '../measure/number.js';
-import { byText } from './by-text.js';
+import { byText } from '../text/by-text.js';
 import type { Recipe } from './difference.js';
 import { envelopeStatements, papersOf, paperStatements, type Statements } from './statements.js';
 

@@ -1,7 +1,7 @@
 import { isProperty } from '../recipe/properties.js';
 import type { Envelope, Layer } from '../recipe/recipe.js';
 import type { Changed, Place, SharedEdit, WrittenChange } from './difference.js';
-import { byText } from './by-text.js';
+import { byText } from '../text/by-text.js';
 import { editKey } from './edit-key.js';
 import { papersOf } from './statements.js';
 

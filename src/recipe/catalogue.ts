@@ -2,6 +2,9 @@ import type { Units } from '../measure/unit.js';
 import type { Span } from '../text/span.js';
 import type { Size } from './recipe.js';
 
+/** The file, at the top of a folder, that states its catalogue. */
+export const STATED_IN = 'catalogue.plica';
+
 /** What a section takes: one envelope by name, or all that have a tag. */
 export interface Taken {
   readonly by: 'name' | 'tag';

@@ -3,6 +3,7 @@ import { findRecipes } from '../../host/find-recipes.js';
 import type { Host } from '../../host/host.js';
 import { projectRoot } from '../../host/project-root.js';
 import { shown } from '../../host/reader.js';
+import { byText } from '../../text/by-text.js';
 import { visible } from '../../text/visible.js';
 import type { BookFile } from './leaf-work.js';
 
@@ -30,5 +31,3 @@ export function bookFile(path: string, folder: string, host: Host): BookFile | n
   const root = projectRoot(host, dirname(id), host.realPath(folder) ?? folder);
   return { id, root, label: shown(relative(root, id)) };
 }
-
-export const byText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

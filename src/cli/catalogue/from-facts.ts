@@ -3,7 +3,7 @@ import type { FileLeaves, Leaf, Row } from '../../emit/catalogue/leaf.js';
 import type { Host, Trouble } from '../../host/host.js';
 import { shown } from '../../host/reader.js';
 import { visible } from '../../text/visible.js';
-import { byText } from './book-files.js';
+import { byText } from '../../text/by-text.js';
 import { FACTS_ENDING, type FileFacts, LONGEST_FACTS, readFacts } from './facts-file.js';
 
 /** Facts made elsewhere: what files came to, and their leaves, each file read again when one is asked for. */

@@ -1,5 +1,5 @@
 import { join } from 'node:path';
-import type { Catalogue } from '../../recipe/catalogue.js';
+import { type Catalogue, STATED_IN } from '../../recipe/catalogue.js';
 import { resolve } from '../../recipe/resolve.js';
 import { type FolderNames, unknownTakes } from '../../recipe/section-names.js';
 import { type Found, found } from '../../emit/json/found.js';
@@ -8,9 +8,6 @@ import { readText } from '../../host/read-text.js';
 import { reader } from '../../host/reader.js';
 import { source } from '../../text/source.js';
 import { bookFile } from './book-files.js';
-
-/** The file of a folder that states its catalogue. */
-const STATED_IN = 'catalogue.plica';
 
 /** What a folder's `catalogue.plica` states, and what is wrong with the sections. */
 export interface Statement {

@@ -6,7 +6,7 @@ import type { Host, Written } from '../../host/host.js';
 import { shown } from '../../host/reader.js';
 import { visible } from '../../text/visible.js';
 import { complain, type ExitCode, worst } from '../command.js';
-import { counted } from '../words.js';
+import { counted } from '../../text/counted.js';
 import { type Made, makeBook } from './make-book.js';
 import type { Order } from './order.js';
 import { type Progress, progressOn } from './progress.js';

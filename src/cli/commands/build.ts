@@ -10,7 +10,7 @@ import { type Command, complain, type ExitCode, worst } from '../command.js';
 import { choose, codeOf, compileInputs, ONLY, STRICT } from '../compile-inputs.js';
 import { sayFindings } from '../say-findings.js';
 import { depfile } from '../depfile.js';
-import { counted } from '../words.js';
+import { counted } from '../../text/counted.js';
 import { type Order, OUTPUT_OPTIONS, readOrder, writeEnvelopes } from '../write-envelopes.js';
 
 export const build: Command = {

@@ -1,14 +1,16 @@
+import { basename } from 'node:path';
 import about from '../../../package.json' with { type: 'json' };
 import { renderJson } from '../../diagnostics/render-json.js';
 import { renderLine } from '../../diagnostics/render-line.js';
 import { type Palette, renderText } from '../../diagnostics/render-text.js';
 import { paletteFor } from '../palette.js';
 import type { Host, Trouble } from '../../host/host.js';
+import { STATED_IN } from '../../recipe/catalogue.js';
 import type { Arguments } from '../arguments.js';
 import { type Command, complain, worst } from '../command.js';
 import { codeOf, type Compiled, compileRead, STRICT } from '../compile-inputs.js';
 import { readGiven, STAGED } from '../staged.js';
-import { counted } from '../words.js';
+import { counted } from '../../text/counted.js';
 
 export const check: Command = {
   name: 'check',
@@ -80,7 +82,7 @@ async function compileGiven(given: Arguments, host: Host): Promise<Compiled | Tr
   if (reading.kind === 'trouble') return reading;
   const compiled = compileRead(reading.inputs, reading.host);
   const { files } = reading.inputs;
-  if (!files.some(({ input }) => input.id.endsWith('catalogue.plica'))) return compiled;
+  if (!files.some(({ input }) => basename(input.id) === STATED_IN)) return compiled;
   const folders = (given.operands.length === 0 ? ['.'] : given.operands).filter(
     (path) => host.kind(path) === 'folder',
   );

@@ -7,7 +7,7 @@ import { type Command, complain, worst } from '../command.js';
 import { type GivenFile, INPUT_PLACE } from '../inputs.js';
 import { sayFindings } from '../say-findings.js';
 import { readGiven, type Reading, STAGED } from '../staged.js';
-import { counted } from '../words.js';
+import { counted } from '../../text/counted.js';
 
 export const format: Command = {
   name: 'format',

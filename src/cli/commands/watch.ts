@@ -9,7 +9,7 @@ import { hasErrors } from '../compile-inputs.js';
 import { INPUT, wrongPath } from '../inputs.js';
 import { paletteFor } from '../palette.js';
 import { changesSince, lookAgain, toTell, type Watched } from '../watched.js';
-import { counted } from '../words.js';
+import { counted } from '../../text/counted.js';
 import { type Order, OUTPUT_OPTIONS, readOrder, writeEnvelopes } from '../write-envelopes.js';
 import { nothingWrong } from './check.js';
 

@@ -1,6 +1,7 @@
 import type { Catalogue, CatalogueSection, Taken } from '../../recipe/catalogue.js';
 import type { Size } from '../../recipe/recipe.js';
 import type { Units } from '../../measure/unit.js';
+import { byText } from '../../text/by-text.js';
 import type { Found } from '../json/found.js';
 import type { Book, Chapter } from './book.js';
 import type { Row } from './leaf.js';
@@ -75,5 +76,3 @@ function groupedByTag(rows: readonly Row[]): ReadonlyMap<string, readonly Row[]>
 
 const byPlace = (a: Found, b: Found): number =>
   byText(a.file, b.file) || a.line - b.line || a.column - b.column || byText(a.rule, b.rule);
-
-const byText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

@@ -1,6 +1,7 @@
 import { sameLength } from '../../measure/slack.js';
+import type { Size } from '../../recipe/recipe.js';
 import type { Reading } from '../cut-sheet/content.js';
-import { lengths } from '../cut-sheet/lengths.js';
+import { type Lengths, lengths } from '../cut-sheet/lengths.js';
 import type { Row } from './leaf.js';
 
 /** A column of the table of measurements, but for the envelope itself: one reading below the other, some without another system. */
@@ -12,7 +13,7 @@ export interface MeasurementColumn {
 /** What is laid off for each envelope, and what it is cut from. */
 export const MEASUREMENTS: readonly MeasurementColumn[] = [
   { heading: 'Card', readings: (row) => [lengths(row).readSize(row.card)] },
-  { heading: 'Blank', readings: (row) => [blankOf(row)] },
+  { heading: 'Blank', readings: (row) => [readBlank(lengths(row), row.blank)] },
   { heading: 'Sides', readings: (row) => marks(row, sideMarks(row)) },
   { heading: 'Seal', readings: (row) => marks(row, row.marks.seal) },
   { heading: 'Bottom', readings: (row) => marks(row, row.marks.bottom) },
@@ -27,10 +28,8 @@ export const MEASUREMENTS: readonly MeasurementColumn[] = [
 const plain = (read: string): Reading => ({ read, other: '' });
 
 /** A blank is square, and said by its side, unless a recipe states it otherwise. */
-function blankOf(row: Row): Reading {
-  const { width, height } = row.blank;
-  return sameLength(width, height) ? lengths(row).read(width) : lengths(row).readSize(row.blank);
-}
+export const readBlank = (say: Lengths, blank: Size): Reading =>
+  sameLength(blank.width, blank.height) ? say.read(blank.width) : say.readSize(blank);
 
 const marks = (row: Row, at: readonly number[]): readonly Reading[] =>
   at.map((mark) => lengths(row).read(mark));

@@ -5,7 +5,8 @@ import type { Reading } from '../../cut-sheet/content.js';
 import { type Lengths, lengths } from '../../cut-sheet/lengths.js';
 import { capitalised } from '../../cut-sheet/words.js';
 import type { Job } from '../../emitter.js';
-import { inAList } from '../pages/words.js';
+import { readBlank } from '../measurement-columns.js';
+import { inAList } from '../in-a-list.js';
 
 /** A figure of the table beside the drawing: in the recipe's units and in the other system, or one text for both. */
 export interface Measurement {
@@ -18,10 +19,9 @@ export function measurements(job: Job): readonly Measurement[] {
   const { facts, envelope } = job;
   const say = lengths({ units: envelope.units, step: envelope.step.value });
   const { margins, sheet } = facts;
-  const { width, height } = facts.blank;
   return [
     { label: 'Card', value: say.readSize(facts.card) },
-    { label: 'Blank', value: sameLength(width, height) ? say.read(width) : say.readSize(facts.blank) },
+    { label: 'Blank', value: readBlank(say, facts.blank) },
     ...markRows(facts, say),
     { label: 'Face', value: say.exactSize(facts.face) },
     ...(facts.depth > 0 ? [{ label: 'Depth', value: say.exact(facts.depth) }] : []),

@@ -5,7 +5,7 @@ import { BODY, WIDTH } from '../sizes.js';
 import { wordStrip } from '../strip.js';
 import { entriesFor } from './entries.js';
 import type { Part } from './part.js';
-import { inAList } from './words.js';
+import { inAList } from '../in-a-list.js';
 
 const ABOVE_SECTION = 4.5;
 

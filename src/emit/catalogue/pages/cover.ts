@@ -7,7 +7,8 @@ import type { Row } from '../leaf.js';
 import type { Item } from '../page.js';
 import { BODY, HEIGHT, WIDTH } from '../sizes.js';
 import { runsOf } from '../strip.js';
-import { counted, inAList } from './words.js';
+import { counted } from '../../../text/counted.js';
+import { inAList } from '../in-a-list.js';
 
 /** The largest em of a title, in mm, and how far down it begins. */
 const TITLES = [11, 9, 7.5, 6];

@@ -9,7 +9,7 @@ import type { Row } from '../leaf.js';
 import { BODY, WIDTH } from '../sizes.js';
 import { runsOf, type Strip } from '../strip.js';
 import type { PageOf } from './part.js';
-import { inAList } from './words.js';
+import { inAList } from '../in-a-list.js';
 
 /** Kept free for a page number, in mm, and between a name and the dots that lead to it. */
 const NUMBER = 8;

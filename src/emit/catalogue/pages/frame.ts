@@ -5,7 +5,7 @@ import { POINTS_PER_MM } from '../../pdf/document.js';
 import { operatorsOf } from '../../pdf/operators.js';
 import type { BookPage, Item } from '../page.js';
 import { HEIGHT, SMALL, WIDTH } from '../sizes.js';
-import { inAList } from './words.js';
+import { inAList } from '../in-a-list.js';
 
 /** Clear of the page's edges, in mm, at least: beside the text, and above and below it with head and number. */
 const BESIDE = 12;

@@ -10,7 +10,7 @@ import { BODY, WIDTH } from '../sizes.js';
 import { type Strip, wordStrip } from '../strip.js';
 import { entriesFor } from './entries.js';
 import type { Part } from './part.js';
-import { inAList } from './words.js';
+import { inAList } from '../in-a-list.js';
 
 /** Recipes that share what an index goes by, under its words. */
 interface Group {

@@ -57,7 +57,7 @@ export function pagesOf({ book, leaf }: BookSource, measure: TextMeasure, advanc
         yield { kind: 'page', page: frame(items, ++number, each.title) };
     };
     for (const each of before) yield* part(each);
-    for (const piece of recipePieces(book, leaf, frame, number, advance)) yield piece;
+    yield* recipePieces(book, leaf, frame, number, advance);
     number = next - 1;
     for (const each of after) yield* part(each);
   }

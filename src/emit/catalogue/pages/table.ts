@@ -8,7 +8,7 @@ import { MEASUREMENTS } from '../measurement-columns.js';
 import { SMALL } from '../sizes.js';
 import { runsOf, type Strip } from '../strip.js';
 import type { PageOf, Part } from './part.js';
-import { inAList } from './words.js';
+import { inAList } from '../in-a-list.js';
 
 /** A line of a cell; `quiet` is the other system, or an aside. */
 interface Line {

@@ -6,6 +6,3 @@ export function inAList(title: string): string {
   const letters = [...title];
   return letters.length <= LONGEST ? title : `${letters.slice(0, LONGEST).join('').trimEnd()}…`;
 }
-
-/** `1 envelope`, `12 envelopes` */
-export const counted = (count: number, noun: string): string => `${count} ${noun}${count === 1 ? '' : 's'}`;
