@@ -1,7 +1,6 @@
 import type * as ChildProcess from 'node:child_process';
-import { createRequire } from 'node:module';
-import { join } from 'node:path';
 import { visible } from '../text/visible.js';
+import { builtin } from './builtin.js';
 import type { GitResult, Host } from './host.js';
 
 /**
@@ -13,7 +12,7 @@ export function git(cwd: string, env: Host['env'], args: readonly string[], inpu
   // No argument can hold it, and Node throws.
   if (args.some((argument) => argument.includes('\0')))
     return trouble('a name with a NUL character in it cannot be given to git');
-  const ran = childProcess().spawnSync('git', [...QUIETLY, ...args], {
+  const ran = builtin<typeof ChildProcess>('node:child_process').spawnSync('git', [...QUIETLY, ...args], {
     cwd,
     env: { ...env, ...SETTINGS },
     input,
@@ -27,10 +26,6 @@ export function git(cwd: string, env: Host['env'], args: readonly string[], inpu
   if (ran.error === undefined) return trouble(`git was stopped (${ran.signal ?? 'by the system'})`);
   return trouble(notRun(ran.error));
 }
-
-/** Loaded only when git is needed, since a start without it is quicker. */
-const childProcess = (): typeof ChildProcess =>
-  createRequire(join(import.meta.dirname, 'git.js'))('node:child_process');
 
 /** The most that git may write. In bytes. */
 const MOST = 256 * 1024 * 1024;

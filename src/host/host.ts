@@ -39,7 +39,7 @@ export interface Host {
   /** The TrueType files that come with plica. */
   readonly fonts: () => Fonts;
   /** Stands for this very program: what it made, another may make otherwise. */
-  readonly edition: () => string;
+  readonly edition: () => Promise<string>;
   /** Threads that run this program; null: there are none to be had. */
   readonly threads: () => Promise<Threads | null>;
   /** Has something done when the person stops the command (Ctrl-C) or the machine does; undone by what comes back. */

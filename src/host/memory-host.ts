@@ -90,7 +90,7 @@ export function memoryHost(memory: Memory = {}): MemoryHost {
     watch: () => watch(memory.changes ?? [], place, files),
     git: memory.git ?? (() => ({ kind: 'trouble', reason: 'git is not installed' })),
     fonts: () => memory.fonts ?? { regular: new Uint8Array(), bold: new Uint8Array() },
-    edition: () => 'remembered',
+    edition: async () => 'remembered',
     threads: async () => null,
     onStop: () => () => {},
   };

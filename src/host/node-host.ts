@@ -13,17 +13,14 @@ import { atMost } from './at-most.js';
 import type { Entry, Host, Listing, Read, Written } from './host.js';
 import { createFile } from './create-file.js';
 import { fonts } from './fonts.js';
-import { edition } from './edition.js';
 import { git } from './git.js';
 import { onStop } from './on-stop.js';
 import { outlet } from './outlet.js';
-import { threads } from './threads.js';
 import { watchDisk } from './watch-disk.js';
 import { whyNot } from './why-not.js';
-import { writeStream } from './write-stream.js';
 import { writeTogether } from './write-together.js';
 
-/** The machine that this process runs on. */
+/** The machine that this process runs on. What few commands need is loaded by those: a start is counted in milliseconds. */
 export function nodeHost(cwd: string = process.cwd(), env: Host['env'] = process.env): Host {
   return {
     cwd,
@@ -36,14 +33,15 @@ export function nodeHost(cwd: string = process.cwd(), env: Host['env'] = process
     readInput,
     list: (folder) => list(resolve(cwd, folder)),
     write: (folder, files) => writeTogether(resolve(cwd, folder), files),
-    writeStream: (path, pieces) => writeStream(resolve(cwd, path), pieces),
+    writeStream: async (path, pieces) =>
+      (await import('./write-stream.js')).writeStream(resolve(cwd, path), pieces),
     create: (path, bytes) => createFile(resolve(cwd, path), bytes),
     remove: (path) => remove(resolve(cwd, path)),
     watch: (passOver) => watchDisk(cwd, passOver),
     git: (args, input) => git(cwd, env, args, input),
     fonts,
-    edition,
-    threads: () => threads(cwd),
+    edition: async () => (await import('./edition.js')).edition(),
+    threads: async () => (await import('./threads.js')).threads(cwd),
     onStop,
   };
 }

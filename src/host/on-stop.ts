@@ -1,6 +1,7 @@
-import { constants } from 'node:os';
-
-const SIGNALS = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
+/** Exit codes of a process that a signal ended: 128 and the signal's number (POSIX: SIGHUP 1, SIGINT 2, SIGTERM 15). */
+const ENDED_BY = { SIGHUP: 129, SIGINT: 130, SIGTERM: 143 } as const;
+type Signal = keyof typeof ENDED_BY;
+const SIGNALS = Object.keys(ENDED_BY) as readonly Signal[];
 
 const cleaners = new Set<() => void>();
 
@@ -15,7 +16,7 @@ export function onStop(clean: () => void): () => void {
 }
 
 /** Ends as the signal would have ended it. */
-function stop(signal: (typeof SIGNALS)[number]): void {
+function stop(signal: Signal): void {
   for (const clean of cleaners) clean();
-  process.exit(128 + constants.signals[signal]);
+  process.exit(ENDED_BY[signal]);
 }

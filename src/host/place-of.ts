@@ -9,7 +9,8 @@ import {
   statSync,
 } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
-import { threadId } from 'node:worker_threads';
+import type * as WorkerThreads from 'node:worker_threads';
+import { builtin } from './builtin.js';
 
 /** Where a file goes, behind any link. `mode`: the permissions of the one that lies there; null: none does. */
 export interface Place {
@@ -33,8 +34,10 @@ export function placeOf(path: string): Place | string {
 }
 
 /** What a file is called until it is whole: beside its place, known by the process and the thread that write it. */
-export const besideOf = (path: string): string =>
-  join(dirname(path), `.${basename(path)}.${process.pid}${threadId > 0 ? `-${threadId}` : ''}.part`);
+export function besideOf(path: string): string {
+  const { threadId } = builtin<typeof WorkerThreads>('node:worker_threads');
+  return join(dirname(path), `.${basename(path)}.${process.pid}${threadId > 0 ? `-${threadId}` : ''}.part`);
+}
 
 /** Takes away what processes that are no more left beside a file while they wrote it. */
 export function dropAbandoned(path: string): void {

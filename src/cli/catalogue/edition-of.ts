@@ -2,5 +2,5 @@ import type { Fonts, Host } from '../../host/host.js';
 import { sha256 } from './leaf-key.js';
 
 /** Stands for the program and its fonts: what another made, may be otherwise. */
-export const editionOf = (host: Host, { regular, bold }: Fonts): string =>
-  sha256(host.edition(), regular, bold);
+export const editionOf = async (host: Host, { regular, bold }: Fonts): Promise<string> =>
+  sha256(await host.edition(), regular, bold);

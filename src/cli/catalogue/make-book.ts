@@ -30,7 +30,7 @@ export type Advance = (done: number, of: number) => void;
 
 /** Compiles a folder's recipes into rows and leaves, or reads those made elsewhere, and puts them in order. */
 export async function makeBook(order: Order, host: Host, advance: Advance): Promise<Made | Trouble> {
-  const edition = editionOf(host, host.fonts());
+  const edition = await editionOf(host, host.fonts());
   if (order.facts.length === 0) return compileBook(order, edition, host, advance);
   const facts = fromFacts(order.facts, edition, host);
   if (facts.kind === 'trouble') return facts;

@@ -24,7 +24,7 @@ export async function writeFacts(
 ): Promise<readonly string[] | string> {
   const fonts = host.fonts();
   const measure = await fontMeasure({ date, fonts });
-  const madeBy = editionOf(host, fonts);
+  const madeBy = await editionOf(host, fonts);
   const written: string[] = [];
   for (const { path, given } of files) {
     const file = bookFile(path, host.kind(given) === 'folder' ? given : dirname(path), host);
