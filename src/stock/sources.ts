@@ -134,4 +134,284 @@ export const SOURCES: ReadonlyMap<string, Source> = new Map([
       edition: 'undated',
     },
   ],
+  [
+    'dmm23',
+    {
+      title: 'USPS Domestic Mail Manual 101, Physical Standards (retail)',
+      url: '',
+      edition: 'text marked Updated 7-9-23, seen as a quotation inside public sample data',
+    },
+  ],
+  [
+    'dmm21',
+    {
+      title: 'USPS Domestic Mail Manual 101 (archive)',
+      url: 'https://pe.usps.com/Archive/NHTML/DMMArchive20210124/101.htm',
+      edition: '2021-01-24',
+    },
+  ],
+  [
+    'dmm10',
+    {
+      title: 'USPS Domestic Mail Manual 101 (archive)',
+      url: 'https://pe.usps.com/archive/html/dmmarchive20100104/101.htm',
+      edition: '2010-01-04',
+    },
+  ],
+  [
+    'postcalc',
+    {
+      title: 'USPS postage pop-up: Letter',
+      url: 'https://postcalc.usps.com/PopUps/Letter.htm',
+      edition: 'undated',
+    },
+  ],
+  [
+    'pb22291',
+    {
+      title: 'USPS Postal Bulletin 22291, DMM 301.1.1 revision',
+      url: 'http://about.usps.com/postal-bulletin/2010/pb22291/html/updt_001.htm',
+      edition: '2010-08/09',
+    },
+  ],
+  [
+    'dmm301',
+    {
+      title: 'USPS Domestic Mail Manual 301 (archive)',
+      url: 'http://pe.usps.gov/Archive/HTML/DMMArchive20080512/301.htm',
+      edition: '2008-05-12',
+    },
+  ],
+  [
+    'pb22213',
+    {
+      title: 'USPS Postal Bulletin 22213: shape-based standards',
+      url: 'https://about.usps.com/postal-bulletin/2007/html/pb22213/updt.3.2.html',
+      edition: '2007',
+    },
+  ],
+  [
+    'navypc',
+    {
+      title: 'Postal Clerk training manual (NAVEDTRA 14317)',
+      url: 'http://navyadministration.tpub.com/14317/css/Weight-And-Size-Limits-112.htm',
+      edition: 'undated',
+    },
+  ],
+  [
+    'dms',
+    {
+      title: 'Shipping agent page on USPS international sizes',
+      url: 'http://dmsdelivery.com/international/preparing-international-shipments.html',
+      edition: 'undated',
+    },
+  ],
+  [
+    'ofcom',
+    {
+      title: 'Ofcom: how do I know whether my letter is a large letter',
+      url: 'http://ask.ofcom.org.uk/help/post/largeletter',
+      edition: 'undated',
+    },
+  ],
+  [
+    'antalis',
+    {
+      title: 'Royal Mail letter sizes (paper merchant help page)',
+      url: 'https://www.antalis.co.uk/business/home/information-center/tools/royal-mail-letter-sizes.html',
+      edition: 'undated',
+    },
+  ],
+  [
+    'guard08',
+    {
+      title: 'Newspaper article on letter size pricing',
+      url: 'https://www.theguardian.com/money/2008/may/31/consumeraffairs',
+      edition: '2008-05-31',
+    },
+  ],
+  [
+    'boxtopia',
+    {
+      title: 'Royal Mail parcel sizes guide 2024',
+      url: 'https://www.boxtopia.co.uk/cardboard-box-size-guide/royal-mail-parcel-sizes',
+      edition: '2024',
+    },
+  ],
+  [
+    'cpreq',
+    {
+      title: 'Canada Post: Lettermail size requirements',
+      url: 'https://prd10.wsl.canadapost.ca/cpc/en/support/articles/lettermail/size-requirements.page',
+      edition: 'undated',
+    },
+  ],
+  [
+    'cpsize',
+    {
+      title: 'Canada Post: letter weight and size',
+      url: 'https://www.canadapost-postescanada.ca/cpc/en/personal/sending/letters-mail/letter-size.page',
+      edition: 'undated',
+    },
+  ],
+  [
+    'cppg',
+    {
+      title: 'Canada Post customer guide: Lettermail',
+      url: 'https://www.canadapost-postescanada.ca/tools/pg/manual/PGletterml-e.asp',
+      edition: '2021-01-11',
+    },
+  ],
+  [
+    'cpratio',
+    {
+      title: 'Blog post on mailing square invitations in Canada',
+      url: 'http://atimelesscelebration.blogspot.com/2008/02/mailing-suqare-envelopes.html',
+      edition: '2008-02-14',
+    },
+  ],
+  [
+    'dpstn',
+    {
+      title: 'Newspaper explainer: Kompaktbrief and Standardbrief',
+      url: 'https://www.stuttgarter-nachrichten.de/inhalt.was-ist-ein-kompaktbrief-mhsd.c9565573-4ded-4ded-992a-b38b1435ffe8.html',
+      edition: 'c. 2022-24',
+    },
+  ],
+  [
+    'dphelp',
+    {
+      title: 'German help article on letter formats',
+      url: 'https://www.helpster.de/briefformat-bei-der-post-so-frankieren-sie-richtig_103140',
+      edition: 'undated',
+    },
+  ],
+  [
+    'dp25',
+    {
+      title: 'German press explainer on franking (syndicated copy)',
+      url: 'https://zeit-heute.de/?p=181506',
+      edition: '2025-02-12',
+    },
+  ],
+  [
+    'dpeasy',
+    {
+      title: 'German postage table',
+      url: 'https://www.easynova.de/briefporto/briefumschlagformate-briefformate-briefformat/',
+      edition: 'c. 2016',
+    },
+  ],
+  [
+    'dpsq',
+    {
+      title: 'German explainer: square envelopes need large-letter postage',
+      url: 'https://frojeostern.com/wie-schwer-darf-ein-normaler-brief-sein',
+      edition: 'undated',
+    },
+  ],
+  [
+    'apdom',
+    {
+      title: 'Australia Post: sending a letter within Australia',
+      url: 'https://auspost.com.au/parcels-mail/sending-in-australia/domestic-letters',
+      edition: '2024-2025',
+    },
+  ],
+  [
+    'aptips',
+    {
+      title: 'Australia Post education pages: posting tips',
+      url: 'http://auspost.com.au/education/letterwriting/students/tips.html',
+      edition: 'undated',
+    },
+  ],
+  [
+    'apcopy',
+    {
+      title: 'Third-party copy of an Australia Post price page',
+      url: 'http://yuanzhou.org/regular-2.html',
+      edition: '2024',
+    },
+  ],
+  [
+    'apcmp',
+    {
+      title: 'Australia Post: compare letter services',
+      url: 'https://auspost.com.au/sending/send-within-australia/compare-letter-services',
+      edition: 'c. 2020-21',
+    },
+  ],
+  [
+    'jpint',
+    {
+      title: 'Japan Post: international letters',
+      url: 'https://www.post.japanpost.jp/int/service/letter_en.html',
+      edition: 'undated',
+    },
+  ],
+  [
+    'jpota',
+    {
+      title: 'Japanese page on domestic letter sizes',
+      url: 'http://otayoripost.net/ryokin/size.html',
+      edition: 'c. 2017',
+    },
+  ],
+  [
+    'jpguide',
+    {
+      title: 'Guide to sending mail in Japan',
+      url: 'https://mail.nipponbnb.com/ko/blog/how-to-send-mail-in-japan',
+      edition: 'after 2024-10',
+    },
+  ],
+  [
+    'jpgem',
+    {
+      title: 'Japanese page on standard and non-standard mail',
+      url: 'http://www.gem.hi-ho.ne.jp/sayopee/post/guide2.html',
+      edition: '2014-04-01',
+    },
+  ],
+  [
+    'upukr',
+    {
+      title: 'Korea Post: size and weight of letter-post items',
+      url: 'https://www.koreapost.go.kr/eng/subIndex/4424.do',
+      edition: 'undated',
+    },
+  ],
+  [
+    'upucy',
+    {
+      title: 'Cyprus postal rates page',
+      url: 'https://www.paphosfinder.com/index.php/cyprus-postal-rates',
+      edition: 'undated',
+    },
+  ],
+  [
+    'upuhr',
+    {
+      title: 'Croatian Post: letter dimensions and weight',
+      url: 'https://www.posta.hr/en/letter-dimensions-and-weight/6807',
+      edition: 'undated',
+    },
+  ],
+  [
+    'upuin',
+    {
+      title: 'India Post: Letter',
+      url: 'https://www.indiapost.gov.in/MBE/Pages/Content/Letter.aspx',
+      edition: 'undated',
+    },
+  ],
+  [
+    'ibpt',
+    {
+      title: 'Belgian regulator: what is a standardised item',
+      url: 'https://www.ibpt.be/en/consumers/faq/56-what-is-a-standardised-item',
+      edition: 'undated',
+    },
+  ],
 ]);
