@@ -17,7 +17,7 @@ export interface PostClass {
   readonly height: Bounds;
   readonly thickness: Bounds;
   readonly mass: Bounds;
-  /** Length + height + thickness at most. */
+  /** The most that length, height and thickness come to together; null: no limit is stated. */
   readonly sum: number | null;
   /** Length / height; outside, a piece is refused, or costs more. */
   readonly ratio: (Bounds & { readonly outside: 'refused' | 'surcharge' }) | null;
@@ -25,8 +25,9 @@ export interface PostClass {
   readonly evenOnly: boolean;
   /** Which edition of the rules the figures were read in. */
   readonly edition: string;
-  /** Ids of stock/sources.ts. Where a figure rests on memory alone, `from memory` says which. */
+  /** Ids of stock/sources.ts. */
   readonly sources: string;
+  /** Which figure no page confirms; null: each was read on one. */
   readonly fromMemory: string | null;
 }
 
