@@ -65,7 +65,7 @@ function finding({ name, after, figures, written }: Changed, then: string): read
 }
 
 /** What no figure follows from. */
-const ONLY_WORDS: ReadonlySet<string> = new Set(['title', 'note', 'tags']);
+const ONLY_WORDS: ReadonlySet<string> = new Set(['title', 'note', 'tags', 'post']);
 
 /** How many statements and figures are shown. */
 const MOST = 4;

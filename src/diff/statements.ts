@@ -60,6 +60,7 @@ const ALIKE: { readonly [Name in PropertyName]?: (value: ValueOf<Name>) => unkno
   face: sides,
   sheet: sides,
   tags: (tags) => [...tags].sort(),
+  post: (classes) => [...classes].sort(),
   paper: ({ node }) => node.name.text,
   'liner-paper': ({ node }) => node.name.text,
 };

@@ -108,6 +108,7 @@ const twice = ({ name }: PropertyNode, earlier: PropertyNode): Diagnostic =>
 const LISTED: ReadonlyMap<string, string> = new Map([
   ['note', 'paragraphs'],
   ['tags', 'tags'],
+  ['post', 'classes'],
 ]);
 
 /** Pairs that say one thing twice, each reported where the later of them is written. */

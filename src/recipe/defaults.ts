@@ -101,6 +101,7 @@ export function withDefaults(
     liner: or('liner', null),
     linerPaper,
     linerCaliper: caliperOf(linerPaper.value),
+    post: or('post', []),
     expects: gathered.expects,
     layers: gathered.layers,
   };

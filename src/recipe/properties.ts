@@ -12,6 +12,7 @@ import {
   plainNumber,
   size,
 } from './length-kinds.js';
+import { postClasses } from './post-classes.js';
 import { choice, corners, paperName, text, texts, words } from './word-kinds.js';
 
 type Where = readonly BlockNode['type'][];
@@ -133,6 +134,9 @@ export const PROPERTIES = {
     'a lining over the inside of the face and the seal flap, this far inside their edges',
   ),
   'liner-paper': property(ENVELOPE, paperName, 'as `paper`', 'the paper that the lining is cut from'),
+  post: property(ENVELOPE, postClasses, 'none', 'classes of post that must take the closed envelope', {
+    harmless: true,
+  }),
   sheet: property(PAPER, size, 'none', 'the sheet as it is bought'),
   weight: property(PAPER, grammage, 'none', 'mass per area: gsm, or lb with a grade'),
   caliper: property(

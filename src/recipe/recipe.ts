@@ -117,6 +117,8 @@ export interface Envelope {
   readonly liner: Stated<number | null>;
   readonly linerPaper: Stated<Paper | null>;
   readonly linerCaliper: Caliper;
+  /** Names of the classes of post that must take it, from stock/post-classes.ts. */
+  readonly post: Stated<readonly string[]>;
   /** Its own, and those of every style along its `like`. */
   readonly expects: readonly Expectation[];
   /** All that it was worked out from: what it states itself, then what it is `like`, the nearest first. */

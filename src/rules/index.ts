@@ -13,6 +13,7 @@ import { fullCoverage } from './full-coverage.js';
 import { linerFits } from './liner-fits.js';
 import { type Look, mend } from './mend.js';
 import { oppositeScores } from './opposite-scores.js';
+import { postClass } from './post-class.js';
 import type { Rule } from './rule.js';
 import { seamHolds } from './seam-holds.js';
 import { sheetHoldsBlank } from './sheet-holds-blank.js';
@@ -33,6 +34,7 @@ export const RULES: readonly Rule[] = [
   cardFits,
   sheetHoldsBlank,
   linerFits,
+  postClass,
   tight,
   expectation,
 ];

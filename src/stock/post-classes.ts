@@ -29,10 +29,12 @@ export interface PostClass {
   readonly sources: string;
   /** Which figure no page confirms; null: each was read on one. */
   readonly fromMemory: string | null;
+  /** Where the pages disagree: the other figure, and which counts here; null: they agree. */
+  readonly disputed: string | null;
 }
 
 type Row = Pick<PostClass, 'name' | 'title' | 'edition' | 'sources'> &
-  Partial<Pick<PostClass, 'sum' | 'ratio' | 'evenOnly' | 'fromMemory'>> & {
+  Partial<Pick<PostClass, 'sum' | 'ratio' | 'evenOnly' | 'fromMemory' | 'disputed'>> & {
     readonly units: 'mm' | 'in';
     readonly length: Pair;
     readonly height: Pair;
@@ -82,6 +84,7 @@ const ROWS: readonly Row[] = [
     mass: [null, 3.5],
     ratio: US_RATIO,
     edition: 'training manual, undated',
+    disputed: 'one page has 5 in as the least length; the stricter 5.5 in counts',
     sources: 'navypc;dms',
   },
   {
@@ -93,6 +96,7 @@ const ROWS: readonly Row[] = [
     thickness: [null, 5],
     mass: [null, 100],
     edition: 'undated',
+    disputed: 'a page for business mail abroad has 245 mm as the most length; the stricter 240 mm counts',
     sources: 'ofcom;antalis;guard08',
   },
   {
@@ -127,6 +131,7 @@ const ROWS: readonly Row[] = [
     mass: [2, 50],
     ratio: { min: 1.3, max: 2.6, outside: 'surcharge' },
     edition: '2021-01-11',
+    disputed: 'some pages print no ratio; the stricter page counts',
     sources: 'cpreq;cpsize;cppg;cpratio',
   },
   {
@@ -150,6 +155,8 @@ const ROWS: readonly Row[] = [
     mass: [null, 20],
     ratio: SQUARE_ROOT,
     edition: '2025-02-12',
+    disputed:
+      'one page alone has 120 mm as the most height, and 1.414 as the least ratio; the operator’s own 125 mm and 1.4 count',
     sources: 'dpstn;dphelp;dp25',
   },
   {
@@ -162,6 +169,7 @@ const ROWS: readonly Row[] = [
     mass: [null, 50],
     ratio: SQUARE_ROOT,
     edition: '2025-02-12',
+    disputed: 'one page alone has 1.414 as the least ratio; the operator’s own 1.4 counts',
     sources: 'dpstn;dphelp;dp25',
   },
   {
@@ -265,6 +273,7 @@ const ROWS: readonly Row[] = [
     mass: [null, 20],
     ratio: SQUARE_ROOT,
     edition: 'Letter Post Regulations, as restated, undated',
+    disputed: 'one page has 125 mm as the most height; the stricter 120 mm counts',
     sources: 'upukr;upucy',
   },
   {
@@ -294,6 +303,7 @@ export const POST_CLASSES: readonly PostClass[] = ROWS.map(
     ratio: null,
     evenOnly: false,
     fromMemory: null,
+    disputed: null,
     ...row,
     length: times(MM_PER[units], length),
     height: times(MM_PER[units], height),
@@ -301,3 +311,9 @@ export const POST_CLASSES: readonly PostClass[] = ROWS.map(
     mass: times(GRAMS_BESIDE[units], mass),
   }),
 );
+
+const BY_NAME: ReadonlyMap<string, PostClass> = new Map(POST_CLASSES.map((post) => [post.name, post]));
+
+export const postClassNamed = (name: string): PostClass | undefined => BY_NAME.get(name);
+
+export const postClassNames = (): readonly string[] => [...BY_NAME.keys()];

@@ -62,7 +62,26 @@ test('the figures are in mm, and a finding says where', async () => {
     mass: null,
     sheet: null,
     margins: { roomDepth: null },
-    post: [],
     findings: [{ rule: 'tight', severity: 'warning', file: 'tight.plica', line: 5, column: 9 }],
   });
+});
+
+test('each class of post says whether it takes the piece, and why not, in sentences', async () => {
+  const { recipes } = await facts('moon.plica', {
+    'moon.plica': 'units mm\n\nenvelope moon { card: 115 x 115 }\n',
+  });
+  const { post } = recipes[0] as {
+    readonly post: readonly {
+      readonly class: string;
+      readonly accepted: boolean | null;
+      readonly reasons: readonly string[];
+    }[];
+  };
+  const of = (name: string) => post.find((each) => each.class === name);
+  expect(of('gb-letter')).toMatchObject({ accepted: null, reasons: ['its mass is not known'] });
+  // Published: a Standardbrief is at least 1.4 times as long as high; a square is not (test/reference/postal.json).
+  expect(of('de-standard')?.accepted).toBe(false);
+  expect(of('de-standard')?.reasons[0]).toMatch(
+    /^its longer side over its shorter comes to 1, where at least 1\.4 is taken$/,
+  );
 });

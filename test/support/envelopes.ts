@@ -70,6 +70,7 @@ export function envelope(wishes: Wishes): Envelope {
     liner: stated(wishes.liner ?? null),
     linerPaper: stated(wishes.linerPaper ?? wishes.paper ?? null),
     linerCaliper: { value: wishes.linerCaliper ?? wishes.caliper ?? 0.15, basis: 'stated' },
+    post: stated([]),
     expects: [],
     layers: [],
   };

@@ -9,6 +9,7 @@ import { CATALOGUE_PROPERTIES } from '../../src/recipe/catalogue-properties.js';
 import { FIGURES } from '../../src/recipe/expect-names.js';
 import { PROPERTIES } from '../../src/recipe/properties.js';
 import { gsmPerPound, PAPER_GRADES } from '../../src/stock/paper-grades.js';
+import { type Bounds, POST_CLASSES, type PostClass } from '../../src/stock/post-classes.js';
 import { ISO_SIZES, type SizeRow } from '../../src/stock/sizes-iso.js';
 import { US_CARDS, US_SHEETS } from '../../src/stock/sizes-us.js';
 import { SOURCES } from '../../src/stock/sources.js';
@@ -40,6 +41,26 @@ export const REFERENCE_PARTS: Readonly<Record<string, () => string>> = {
       ]),
     ),
   sizes: () => table(['sizes', 'mm', 'sources'], sizes()),
+  'post classes': () =>
+    table(
+      [
+        'class',
+        'longer side, mm',
+        'shorter side, mm',
+        'thickness, mm',
+        'mass, g',
+        'and',
+        'edition',
+        'sources',
+      ],
+      POST_CLASSES.map((post) => [
+        `${code(post.name)} ${post.title}`,
+        ...[post.length, post.height, post.thickness, post.mass].map(between),
+        postRest(post),
+        post.edition,
+        post.sources.replaceAll(';', ', '),
+      ]),
+    ),
   sources: () =>
     [...SOURCES].map(([id, { title, edition }]) => `- **${id}**: ${title}; ${edition}`).join('\n'),
   figures: () =>
@@ -96,6 +117,26 @@ const properties = (type: 'envelope' | 'paper'): string =>
 
 /** What one of a unit is, in the inner unit of what it measures. */
 const INNER = { length: ' mm', mass: ' g', grammage: ' g/m²', number: '' };
+
+/** `140 to 235`, `up to 5`, `at least 90` */
+function between({ min, max }: Bounds): string {
+  if (min !== null && max !== null) return `${short(min)} to ${short(max)}`;
+  if (max !== null) return `up to ${short(max)}`;
+  return min === null ? '' : `at least ${short(min)}`;
+}
+
+const postRest = ({ sum, ratio, evenOnly, fromMemory, disputed }: PostClass): string =>
+  [
+    ...(sum === null ? [] : [`the three measures together ${between({ min: null, max: sum })}`]),
+    ...(ratio === null
+      ? []
+      : [
+          `longer over shorter side ${between(ratio)}${ratio.outside === 'surcharge' ? ', else for more' : ''}`,
+        ]),
+    ...(evenOnly ? ['no box'] : []),
+    ...(fromMemory === null ? [] : [`from memory: ${fromMemory}`]),
+    ...(disputed === null ? [] : [disputed]),
+  ].join('; ');
 
 /** Names that say the same thing share a row. */
 function units(): readonly (readonly string[])[] {

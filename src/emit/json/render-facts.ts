@@ -5,6 +5,7 @@
  */
 import { position } from '../../text/source.js';
 import type { Facts } from '../../folding/facts.js';
+import { postFacts } from './post-facts.js';
 import type { Job } from '../emitter.js';
 import { type Found, found } from './found.js';
 
@@ -43,6 +44,6 @@ export const recipeFacts = ({ name, title, file, line, findings }: Stated, facts
   file,
   line,
   ...facts,
-  post: [],
+  post: postFacts(facts),
   findings,
 });

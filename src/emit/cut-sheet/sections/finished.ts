@@ -1,6 +1,10 @@
+import { closedPiece } from '../../../folding/closed-piece.js';
 import { readMass } from '../../../measure/mass.js';
+import { OPERATOR_DECIDES, type Readings, reasonWords, unknownWords } from '../../../post/reason-words.js';
+import { type PostReason, type PostStanding, postStanding } from '../../../post/standing.js';
+import { postClassNamed } from '../../../stock/post-classes.js';
 import type { Bench } from '../bench.js';
-import type { Section } from '../content.js';
+import type { Section, Term } from '../content.js';
 import { both } from '../lengths.js';
 
 /** What the finished envelope comes to. */
@@ -18,6 +22,7 @@ export const finished = (bench: Bench): Section => {
             text: `${both(say.exact(facts.thickness))} closed, with ${facts.liner ? 'its lining and ' : ''}a card ${both(say.exact(facts.card.bulk))} thick${qualified(bench)}`,
           },
           { label: 'Mass', text: mass(bench) },
+          ...postTerms(bench),
         ],
       },
     ],
@@ -47,3 +52,33 @@ function mass({ facts, envelope }: Bench): string {
     (contents === null ? ', empty' : `, with contents of ${both(readMass(contents, envelope.units))}`)
   );
 }
+
+/** How it stands with each class of post that the recipe names. */
+const postTerms = (bench: Bench): readonly Term[] =>
+  bench.envelope.post.value.flatMap((name) => {
+    const post = postClassNamed(name);
+    return post
+      ? [{ label: 'Post', text: postText(bench, postStanding(closedPiece(bench.facts), post)) }]
+      : [];
+  });
+
+function postText({ envelope, say }: Bench, standing: PostStanding): string {
+  const { class: post, accepted, reasons, surcharges, unknown } = standing;
+  const inWords = reasonWordsIn({
+    length: (mm) => both(say.exact(mm)),
+    mass: (g) => both(readMass(g, envelope.units)),
+  });
+  const verdict =
+    accepted === false
+      ? `not taken: ${reasons.map(inWords).join('; ')}`
+      : accepted === null
+        ? `taken as far as is known; ${unknown.map(unknownWords).join('; ')}`
+        : 'taken';
+  const more = surcharges.length > 0 ? `; for more, since ${surcharges.map(inWords).join('; ')}` : '';
+  return `${post.title}: ${verdict}${more}. By the table’s edition (${post.edition}); ${OPERATOR_DECIDES}.`;
+}
+
+const reasonWordsIn =
+  (readings: Readings) =>
+  (reason: PostReason): string =>
+    reasonWords(reason, readings);

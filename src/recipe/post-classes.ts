@@ -1,0 +1,38 @@
+import { report } from '../diagnostics/problem.js';
+import { postClassNamed, postClassNames } from '../stock/post-classes.js';
+import type { ItemNode } from '../syntax/ast.js';
+import { nearest } from '../text/nearest.js';
+import type { Kind } from './kind.js';
+import { unknownName } from './problems.js';
+import { quote } from './quote.js';
+import { anyOf } from './unknown-word.js';
+import { words } from './word-kinds.js';
+
+/** Names of classes in stock/post-classes.ts. */
+export const postClasses: Kind<readonly string[]> = {
+  wants: 'classes of post with commas between them',
+  read: (items, place) => {
+    const read = words.read(items, place);
+    const strange = read?.findIndex((name) => postClassNamed(name) === undefined) ?? -1;
+    const item = items[strange];
+    const name = read?.[strange];
+    if (item === undefined || name === undefined) return read;
+    place.context.tell(unknownClass(item, name));
+    return null;
+  },
+};
+
+function unknownClass({ span }: ItemNode, name: string) {
+  const sure = postClassNames().find((each) => each === name.toLowerCase());
+  const near = nearest(name, postClassNames());
+  const [country = ''] = name.split('-');
+  const there = postClassNames().filter((each) => each.startsWith(`${country}-`));
+  const offered = near.length > 0 ? near : there.length > 0 ? there : postClassNames();
+  return report(unknownName, {
+    message: `${quote(span)} is no class of post that is known here`,
+    at: span,
+    ...(sure
+      ? { help: `write \`${sure}\``, fix: [{ span, text: sure }] }
+      : { help: near.length > 0 ? `did you mean ${anyOf(near)}?` : `those known are ${offered.join(', ')}` }),
+  });
+}

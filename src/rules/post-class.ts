@@ -1,0 +1,139 @@
+import type { Problem } from '../diagnostics/problem.js';
+import { closedPiece } from '../folding/closed-piece.js';
+import { readMass } from '../measure/mass.js';
+import { OPERATOR_DECIDES, type Readings, reasonWords, unknownWords } from '../post/reason-words.js';
+import { type PostStanding, postStanding } from '../post/standing.js';
+import type { Envelope } from '../recipe/recipe.js';
+import { POST_CLASSES, type PostClass, postClassNamed } from '../stock/post-classes.js';
+import { place } from './place.js';
+import type { Finding, Rule, Subject } from './rule.js';
+import { exact } from './words.js';
+
+const problem: Problem = {
+  name: 'post-class',
+  severity: 'error',
+  meaning:
+    'A class of post named by `post` does not take the closed envelope, takes it only for more, or cannot be told for want of a figure.',
+  matters: 'It comes back, or whoever receives it pays the difference.',
+  remedy: 'Make it smaller, thinner or lighter, or name a class that takes it.',
+  example: {
+    wrong: `units mm
+
+paper kraft { weight: 118 gsm }
+
+envelope tide-table {
+  card: A5
+  paper: kraft
+  post: de-standard
+}
+`,
+    mended: `units mm
+
+paper kraft { weight: 118 gsm }
+
+envelope tide-table {
+  card: A5
+  paper: kraft
+  post: de-gross
+}
+`,
+  },
+  source: 'the operators’ published limits, with their editions: src/stock/post-classes.ts',
+};
+
+export const postClass: Rule = { problem, quietAfter: ['square-blank', 'creases-cross'], check };
+
+/** Each class that the recipe names and that does not simply take it. */
+function check(subject: Subject): readonly Finding[] {
+  const { post } = subject.envelope;
+  const piece = closedPiece(subject.facts);
+  return post.value.flatMap((name) => {
+    const known = postClassNamed(name);
+    return known ? toldOf(subject, postStanding(piece, known)) : [];
+  });
+}
+
+function toldOf(subject: Subject, standing: PostStanding): readonly Finding[] {
+  const { accepted, surcharges } = standing;
+  if (accepted === false) return [refused(subject, standing)];
+  return [
+    ...(accepted === null ? [notKnown(subject, standing)] : []),
+    ...(surcharges.length > 0 ? [forMore(subject, standing)] : []),
+  ];
+}
+
+const common = ({ envelope }: Subject, { class: post }: PostStanding, about: string) => ({
+  problem,
+  about: `${about} ${post.name}`,
+  ...place(envelope, ['post']),
+  remedies: [],
+});
+
+function refused(subject: Subject, standing: PostStanding): Finding {
+  const { envelope } = subject;
+  const reasons = standing.reasons.map((reason) => reasonWords(reason, readings(envelope)));
+  const others = takenBy(subject, standing.class);
+  return {
+    ...common(subject, standing, 'refused'),
+    message: `${standing.class.title} does not take ${envelope.name}`,
+    label: `\`${standing.class.name}\` does not take it`,
+    why: `${reasons.join('; ')} (${table(standing.class)})`,
+    advice: `${
+      others.length > 0
+        ? `write \`post: ${others.join('` or `post: ')}\`, which ${others.length > 1 ? 'take' : 'takes'} it as far as is known`
+        : 'make it smaller, thinner or lighter'
+    }; ${OPERATOR_DECIDES}`,
+  };
+}
+
+/** The classes of the same country that do not refuse it, the first few. */
+const takenBy = ({ facts }: Subject, { name }: PostClass): readonly string[] =>
+  POST_CLASSES.filter(
+    (other) =>
+      countryOf(other.name) === countryOf(name) && postStanding(closedPiece(facts), other).accepted !== false,
+  )
+    .map((other) => other.name)
+    .slice(0, OFFERED);
+
+const OFFERED = 2;
+
+const countryOf = (name: string): string => name.replace(/-.*$/, '');
+
+function notKnown(subject: Subject, standing: PostStanding): Finding {
+  const { envelope } = subject;
+  return {
+    ...common(subject, standing, 'unknown'),
+    message: `whether ${standing.class.title} takes ${envelope.name} cannot be known`,
+    why: `${standing.unknown.map(unknownWords).join('; ')} (${table(standing.class)})`,
+    advice: weightMissing(envelope),
+  };
+}
+
+const weightMissing = ({ paper, linerPaper }: Envelope): string =>
+  paper.value === null
+    ? 'name a `paper` that states its `weight`'
+    : `state the \`weight\` of ${paper.value.weight ? (linerPaper.value?.name ?? 'the lining’s paper') : paper.value.name}`;
+
+function forMore(subject: Subject, standing: PostStanding): Finding {
+  const reasons = standing.surcharges.map((reason) => reasonWords(reason, readings(subject.envelope)));
+  return {
+    ...common(subject, standing, 'surcharge'),
+    severity: 'note',
+    message: `${standing.class.title} takes ${subject.envelope.name} for more`,
+    why: `${reasons.join('; ')} without a surcharge (${table(standing.class)})`,
+    advice: `ask what it costs: ${OPERATOR_DECIDES}`,
+  };
+}
+
+const readings = (envelope: Envelope): Readings => ({
+  length: (mm) => exact(envelope, mm),
+  mass: (g) => readMass(g, envelope.units).read,
+});
+
+/** Which edition of the table was read, what no page confirms, and where pages disagree. */
+const table = ({ edition, fromMemory, disputed }: PostClass): string =>
+  [
+    `by the table’s edition: ${edition}`,
+    ...(fromMemory === null ? [] : [`from memory: ${fromMemory}`]),
+    ...(disputed === null ? [] : [disputed]),
+  ].join('; ');
