@@ -81,7 +81,7 @@ test('each class of post says whether it takes the piece, and why not, in senten
   expect(of('gb-letter')).toMatchObject({ accepted: null, reasons: ['its mass is not known'] });
   // Published: a Standardbrief is at least 1.4 times as long as high; a square is not (test/reference/postal.json).
   expect(of('de-standard')?.accepted).toBe(false);
-  expect(of('de-standard')?.reasons[0]).toMatch(
-    /^its longer side over its shorter comes to 1, where at least 1\.4 is taken$/,
+  expect(of('de-standard')?.reasons).toContain(
+    'its longer side over its shorter comes to 1, where at least 1.4 is taken',
   );
 });
