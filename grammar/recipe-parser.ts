@@ -12,6 +12,7 @@ import type {
   CatalogueNode,
   EntryNode,
   ExpectNode,
+  ExpectPostNode,
   ExpressionNode,
   GroupNode,
   ItemNode,
@@ -52,6 +53,7 @@ import {
   OpenBracket,
   Plus,
   PlusMinus,
+  Post,
   Section,
   Slash,
   Star,
@@ -204,8 +206,23 @@ export class RecipeParser extends EmbeddedActionsParser {
     return { kind: 'property', span: this.#through(name, values[values.length - 1] ?? name), name, values };
   });
 
-  private readonly expect = this.RULE('expect', (): ExpectNode => {
+  private readonly expect = this.RULE('expect', (): ExpectNode | ExpectPostNode => {
     const first = this.CONSUME(Expect);
+    const expected = this.OR<ExpectNode | ExpectPostNode>([
+      { ALT: () => this.SUBRULE(this.taken) },
+      { ALT: () => this.SUBRULE(this.comparison) },
+    ]);
+    this.CONSUME(Eol);
+    return { ...expected, span: this.#through(first, expected) };
+  });
+
+  private readonly taken = this.RULE('taken', (): ExpectPostNode => {
+    const first = this.CONSUME(Post);
+    const post = this.#word(this.CONSUME(Word));
+    return { kind: 'expect-post', span: this.#through(first, post), post };
+  });
+
+  private readonly comparison = this.RULE('comparison', (): ExpectNode => {
     const name = this.#word(this.CONSUME(Word));
     const compare = this.#compare(
       this.OR([{ ALT: () => this.CONSUME(Equals) }, { ALT: () => this.CONSUME(Compare) }]),
@@ -216,10 +233,9 @@ export class RecipeParser extends EmbeddedActionsParser {
         this.CONSUME(PlusMinus);
         return this.SUBRULE2(this.sum);
       }) ?? null;
-    this.CONSUME(Eol);
     return {
       kind: 'expect',
-      span: this.#through(first, tolerance ?? value),
+      span: this.#through(name, tolerance ?? value),
       name,
       compare,
       value,

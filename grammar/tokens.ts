@@ -67,6 +67,8 @@ export const Catalogue = kind('Catalogue');
 export const Section = kind('Section');
 export const Like = kind('Like');
 export const Expect = kind('Expect');
+/** `post` after `expect`, where a class of post follows. */
+export const Post = kind('Post');
 /** A word that others, or values, follow without a sign between them. */
 export const FirstOfPhrase = kind('FirstOfPhrase');
 /** What follows a number: a word, an inch mark, `%`; after `lb` also the paper's grade. */
@@ -76,7 +78,7 @@ export const Unit = kind('Unit');
 export const vocabulary: readonly TokenType[] = [
   ...[Eol, Text, NumberToken, Word, X, OpenBrace, CloseBrace, OpenBracket, CloseBracket, Colon, Comma],
   ...[Equals, Compare, PlusMinus, Plus, Minus, Star, Slash, Percent, InchMark, Unclosed, Stray],
-  ...[Units, Use, Let, BlockType, Catalogue, Section, Like, Expect, FirstOfPhrase, Unit],
+  ...[Units, Use, Let, BlockType, Catalogue, Section, Like, Expect, Post, FirstOfPhrase, Unit],
 ];
 
 const lower = 'abcdefghijklmnopqrstuvwxyz';

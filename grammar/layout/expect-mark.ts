@@ -1,6 +1,7 @@
 import { nearest } from '../../src/text/nearest.js';
+import { shown } from '../slip.js';
 import { endOf, is, readAs, spanOf, type Token } from '../token.js';
-import { Colon, Compare, Equals, Expect, NumberToken, Word } from '../tokens.js';
+import { Colon, Compare, Equals, Expect, NumberToken, Post, Word } from '../tokens.js';
 import { comparisonWords } from '../words.js';
 import { joinedName } from './joined-name.js';
 import { isMark, mendMark } from './marks.js';
@@ -20,7 +21,27 @@ export function readExpectMark(work: Work, first: Token): boolean {
     work.next++;
   }
   work.tokens.push(readAs(Expect, first));
-  mendComparison(work);
+  if (!readPost(work)) mendComparison(work);
+  return true;
+}
+
+/** `post` and a class; a sign between them is one too many. */
+function readPost(work: Work): boolean {
+  const post = peek(work) as Token | undefined;
+  if (post?.image !== 'post') return false;
+  const sign = is(peek(work, 1), Colon, Equals) ? (peek(work, 1) as Token) : null;
+  if (!is(peek(work, sign ? 2 : 1), Word)) return false;
+  if (sign) {
+    const { source } = work;
+    say(work, {
+      message: `no ${shown(sign)} follows \`expect post\``,
+      at: spanOf(source, sign),
+      help: 'write the class of post right after it',
+      fix: [{ span: spanOf(source, sign), text: '' }],
+    });
+  }
+  work.tokens.push(readAs(Post, post));
+  work.next += sign ? 2 : 1;
   return true;
 }
 

@@ -54,3 +54,25 @@ function readingOf({ name, compare, value, tolerance }: Expected['value'], units
   const slack = tolerance === null ? '' : ` +- ${read(tolerance, units)}`;
   return `${compare} ${read(value, units)}${slack}`;
 }
+
+/** Classes of post that only one side expects to take it. */
+export function postExpectsThatDiffer(before: Envelope, after: Envelope): readonly WrittenChange[] {
+  const [older, newer] = [postStatementsOf(before), postStatementsOf(after)];
+  const side = (statement: Statement | null, { units }: Envelope) => ({ statement, units });
+  const change = (was: Statement | null, is: Statement | null) =>
+    writtenChange('expect post', side(was, before), side(is, after), () => null, postTextOf);
+  return [
+    ...[...older].flatMap(([name, was]) => (newer.has(name) ? [] : [change(was, null)])),
+    ...[...newer].flatMap(([name, is]) => (older.has(name) ? [] : [change(null, is)])),
+  ];
+}
+
+const postStatementsOf = ({ expectsPost }: Envelope): ReadonlyMap<string, Statement> =>
+  new Map(
+    expectsPost.map(({ post, from, span }) => [
+      post,
+      { place: from === null ? { kind: 'here' } : { kind: 'style', name: from }, value: post, span },
+    ]),
+  );
+
+const postTextOf = ({ span }: Statement): string => spanText(span).replace(/^expect\s+post\s+/, '');

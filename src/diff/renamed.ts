@@ -43,6 +43,7 @@ function contentOf({ envelope, facts }: Recipe): string {
     listed(envelopeStatements(envelope)),
     [...papersOf(envelope)].map(([name, paper]) => [name, listed(paperStatements(paper))]),
     [...new Set(expects)].sort(),
+    [...new Set(envelope.expectsPost.map(({ post }) => post))].sort(),
     [...FIGURES.values()].map(({ read }) => read(facts)),
   ]);
 }

@@ -3,7 +3,7 @@ import type { Envelope, Paper } from '../recipe/recipe.js';
 import type { Units } from '../measure/unit.js';
 import type { WrittenChange } from './difference.js';
 import { editKey } from './edit-key.js';
-import { expectsThatDiffer } from './expects.js';
+import { expectsThatDiffer, postExpectsThatDiffer } from './expects.js';
 import { readingOf } from './reading.js';
 import { sameValue } from './same-value.js';
 import { envelopeStatements, papersOf, paperStatements, type Statements } from './statements.js';
@@ -15,6 +15,7 @@ export const written = (before: Envelope, after: Envelope): readonly WrittenChan
   ...differing(envelopeStatements(before), envelopeStatements(after), before.units, after.units),
   ...otherPapers(before, after),
   ...expectsThatDiffer(before, after),
+  ...postExpectsThatDiffer(before, after),
 ];
 
 function differing(

@@ -3,6 +3,7 @@ import type {
   CatalogueNode,
   EntryNode,
   ExpectNode,
+  ExpectPostNode,
   SectionNode,
   StatementNode,
   PropertyNode,
@@ -50,9 +51,9 @@ function headerOf(block: BlockNode | CatalogueNode): { readonly header: string; 
 }
 
 const entryPieces = (entry: EntryNode, space: string | null): readonly Piece[] =>
-  entry.kind !== 'expect'
-    ? listPieces(entry, space)
-    : [piece('entry', expectText(entry), entry.span, space, 1)];
+  entry.kind === 'expect' || entry.kind === 'expect-post'
+    ? [piece('entry', expectText(entry), entry.span, space, 1)]
+    : listPieces(entry, space);
 
 /** A piece for each item of the list, with its comma; an item begins a line where its author began one. */
 function listPieces(entry: PropertyNode | SectionNode, space: string | null): readonly Piece[] {
@@ -73,7 +74,9 @@ function listPieces(entry: PropertyNode | SectionNode, space: string | null): re
   });
 }
 
-function expectText({ name, value, tolerance }: ExpectNode): string {
+function expectText(entry: ExpectNode | ExpectPostNode): string {
+  if (entry.kind === 'expect-post') return `expect post ${spell(entry.post)}`;
+  const { name, value, tolerance } = entry;
   if (value === null) return `expect ${spell(name)}`;
   const wanted = `expect ${spell(name)} ${signBetween(name, value)} ${spell(value)}`;
   return tolerance === null ? wanted : `${wanted} ${signBetween(value, tolerance)} ${spell(tolerance)}`;

@@ -18,13 +18,17 @@ const NAMES: Readonly<Record<PostMeasure, string>> = {
 
 const plain = (value: number): string => printShort(value, 3);
 
-/** `its mass is 104 g, where at most 100 g is taken` */
-export function reasonWords(reason: PostReason, { length, mass }: Readings): string {
+/** `its mass is 104 g, where at most 100 g is taken`; `within`: what holds within the limit. */
+export function reasonWords(
+  reason: PostReason,
+  { length, mass }: Readings,
+  within: 'is taken' | 'costs no more' = 'is taken',
+): string {
   if (reason.measure === 'uneven') return 'a box is uneven, where only pieces of even thickness are taken';
   const { measure, value, limit, bound } = reason;
   const read = measure === 'mass' ? mass : measure === 'ratio' ? plain : length;
   const verb = measure === 'sum' ? 'come to' : measure === 'ratio' ? 'comes to' : 'is';
-  return `${NAMES[measure]} ${verb} ${read(value)}, where at ${bound} ${read(limit)} is taken`;
+  return `${NAMES[measure]} ${verb} ${read(value)}, where at ${bound} ${read(limit)} ${within}`;
 }
 
 /** `its mass is not known` */

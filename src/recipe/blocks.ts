@@ -2,12 +2,12 @@ import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import { report } from '../diagnostics/problem.js';
 import type { BlockNode, EntryNode, PropertyNode, SectionNode } from '../syntax/ast.js';
 import { through } from '../text/span.js';
-import { readExpect } from './expects.js';
+import { readExpect, readExpectPost } from './expects.js';
 import type { BlockDeclaration } from './names.js';
 import { type Context, placeFor, unmixed } from './place.js';
 import { conflict, repeated, unknownProperty } from './problems.js';
 import { ALTERNATIVES, isProperty, PROPERTIES, type PropertyName } from './properties.js';
-import type { Entry, Expectation } from './recipe.js';
+import type { Entry, Expectation, PostExpectation } from './recipe.js';
 import { slipsIn, within } from './slips.js';
 import { unknownPropertyOf } from './unknown-property.js';
 
@@ -16,6 +16,7 @@ export interface Block {
   readonly declaration: BlockDeclaration;
   readonly entries: ReadonlyMap<PropertyName, Entry>;
   readonly expects: readonly Omit<Expectation, 'from'>[];
+  readonly expectsPost: readonly Omit<PostExpectation, 'from'>[];
   /** Something that it was meant to state is lost, and has been reported. */
   readonly broken: boolean;
 }
@@ -26,6 +27,7 @@ export function readBlock(declaration: BlockDeclaration, context: Context): Bloc
   const entries = new Map<PropertyName, Entry>();
   const named = new Map<PropertyName, PropertyNode>();
   const expects: Omit<Expectation, 'from'>[] = [];
+  const expectsPost: Omit<PostExpectation, 'from'>[] = [];
   let broken = lostInWriting(declaration);
   const lose = (finding: Diagnostic): void => {
     broken = true;
@@ -36,6 +38,11 @@ export function readBlock(declaration: BlockDeclaration, context: Context): Bloc
     if (entry.kind === 'expect') {
       const expectation = readExpect(entry, declaration, context);
       if (expectation) expects.push(expectation);
+      continue;
+    }
+    if (entry.kind === 'expect-post') {
+      const expectation = readExpectPost(entry, declaration, context);
+      if (expectation) expectsPost.push(expectation);
       continue;
     }
     if (entry.kind === 'section') {
@@ -53,7 +60,7 @@ export function readBlock(declaration: BlockDeclaration, context: Context): Bloc
     }
   }
   for (const finding of conflicts(entries, named)) lose(finding);
-  return { declaration, entries, expects, broken };
+  return { declaration, entries, expects, expectsPost, broken };
 }
 
 function readEntry(
@@ -91,6 +98,7 @@ const lostInWriting = ({ node, file }: BlockDeclaration): boolean =>
 /** An `expect`, or a property that is broken by itself, takes its slip with it. */
 const survives = (entry: EntryNode): boolean =>
   entry.kind === 'expect' ||
+  entry.kind === 'expect-post' ||
   (entry.kind === 'property' && isProperty(entry.name.text) && entry.values.length === 0);
 
 const twice = ({ name }: PropertyNode, earlier: PropertyNode): Diagnostic =>

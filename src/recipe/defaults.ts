@@ -103,6 +103,7 @@ export function withDefaults(
     linerCaliper: caliperOf(linerPaper.value),
     post: or('post', []),
     expects: gathered.expects,
+    expectsPost: gathered.expectsPost,
     layers: gathered.layers,
   };
 }

@@ -1,14 +1,18 @@
 import { report } from '../diagnostics/problem.js';
-import type { ExpectNode, ExpressionNode } from '../syntax/ast.js';
+import type { Diagnostic } from '../diagnostics/diagnostic.js';
+import { postClassNamed } from '../stock/post-classes.js';
+import type { ExpectNode, ExpectPostNode, ExpressionNode } from '../syntax/ast.js';
 import { nearest } from '../text/nearest.js';
+import type { Span } from '../text/span.js';
 import { dimensionAt } from './evaluate.js';
 import { EXPECT_NAMES, type ExpectDimension } from './expect-names.js';
 import type { BlockDeclaration } from './names.js';
 import { type Context, type Place, placeFor, unmixed } from './place.js';
 import { conflict, missing, range, unknownName, unknownProperty } from './problems.js';
+import { unknownClass } from './post-classes.js';
 import { isProperty } from './properties.js';
 import { quote } from './quote.js';
-import type { Expectation } from './recipe.js';
+import type { Expectation, PostExpectation } from './recipe.js';
 import { anyOf } from './unknown-word.js';
 
 /** Reads an `expect`; null where it is broken, which has been reported. The block itself stays good. */
@@ -20,13 +24,7 @@ export function readExpect(
   const { name, value, tolerance, compare, span } = node;
   if (value === null) return null;
   if (block.type === 'paper') {
-    context.tell(
-      report(unknownProperty, {
-        message: 'a paper has no `expect`',
-        at: span,
-        help: 'move the line to an envelope, or to a style that it is `like`',
-      }),
-    );
+    context.tell(ofPaper(span));
     return null;
   }
   const dimension = EXPECT_NAMES.get(name.text);
@@ -45,6 +43,28 @@ export function readExpect(
   }
   return { name: name.text, compare, value: read, tolerance: slack, span, valueSpan: value.span };
 }
+
+/** Reads an `expect post`; null where it is broken, which has been reported. */
+export function readExpectPost(
+  { post, span }: ExpectPostNode,
+  { node: block }: BlockDeclaration,
+  context: Context,
+): Omit<PostExpectation, 'from'> | null {
+  if (block.type === 'paper') {
+    context.tell(ofPaper(span));
+    return null;
+  }
+  if (postClassNamed(post.text)) return { post: post.text, span };
+  context.tell(unknownClass(post));
+  return null;
+}
+
+const ofPaper = (at: Span): Diagnostic =>
+  report(unknownProperty, {
+    message: 'a paper has no `expect`',
+    at,
+    help: 'move the line to an envelope, or to a style that it is `like`',
+  });
 
 /** Masses and areas are never met exactly. */
 const NEEDS_SLACK: ReadonlySet<ExpectDimension> = new Set(['mass', 'area']);

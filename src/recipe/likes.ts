@@ -9,7 +9,7 @@ import type { Context } from './place.js';
 import { cycle, wrongKind } from './problems.js';
 import { ALTERNATIVES, PROPERTIES, type PropertyName } from './properties.js';
 import { quote } from './quote.js';
-import type { Entry, Expectation, Layer } from './recipe.js';
+import type { Entry, Expectation, Layer, PostExpectation } from './recipe.js';
 import { undeclared } from './unknown-word.js';
 
 /** How many blocks deep `like` may lead. */
@@ -137,6 +137,7 @@ export interface Copied extends Entry {
 export interface Gathered {
   readonly entries: ReadonlyMap<PropertyName, Copied>;
   readonly expects: readonly Expectation[];
+  readonly expectsPost: readonly PostExpectation[];
   /** What it was gathered from, the nearest first. */
   readonly layers: readonly Layer[];
 }
@@ -146,11 +147,17 @@ export function gather(chain: readonly Block[]): Gathered {
   const layers = chain.map(({ declaration, entries }, distance): Layer => {
     return { from: distance === 0 ? null : declaration.node.name.text, entries };
   });
-  const expects = chain.flatMap(({ declaration, expects }, distance): readonly Expectation[] => {
-    if (distance > 0 && declaration.kind !== 'style') return [];
-    return expects.map((expectation) => ({ ...expectation, from: layers[distance]?.from ?? null }));
-  });
-  return { entries: merged(layers), expects, layers };
+  const kept = chain.flatMap((block, distance) =>
+    distance > 0 && block.declaration.kind !== 'style'
+      ? []
+      : [{ block, from: layers[distance]?.from ?? null }],
+  );
+  return {
+    entries: merged(layers),
+    expects: kept.flatMap(({ block, from }) => block.expects.map((each) => ({ ...each, from }))),
+    expectsPost: kept.flatMap(({ block, from }) => block.expectsPost.map((each) => ({ ...each, from }))),
+    layers,
+  };
 }
 
 /** The entries of all layers: the nearer wins, also over what says the same otherwise. */

@@ -1,6 +1,7 @@
+import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import { report } from '../diagnostics/problem.js';
 import { postClassNamed, postClassNames } from '../stock/post-classes.js';
-import type { ItemNode } from '../syntax/ast.js';
+import type { WordNode } from '../syntax/ast.js';
 import { nearest } from '../text/nearest.js';
 import type { Kind } from './kind.js';
 import { unknownName } from './problems.js';
@@ -15,14 +16,14 @@ export const postClasses: Kind<readonly string[]> = {
     const read = words.read(items, place);
     const strange = read?.findIndex((name) => postClassNamed(name) === undefined) ?? -1;
     const item = items[strange];
-    const name = read?.[strange];
-    if (item === undefined || name === undefined) return read;
-    place.context.tell(unknownClass(item, name));
+    if (item === undefined) return read;
+    if (item.kind === 'word') place.context.tell(unknownClass(item));
     return null;
   },
 };
 
-function unknownClass({ span }: ItemNode, name: string) {
+/** Reports a word that is no class of post. */
+export function unknownClass({ span, text: name }: WordNode): Diagnostic {
   const sure = postClassNames().find((each) => each === name.toLowerCase());
   const near = nearest(name, postClassNames());
   const [country = ''] = name.split('-');

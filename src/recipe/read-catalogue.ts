@@ -1,5 +1,5 @@
 import { report } from '../diagnostics/problem.js';
-import type { CatalogueNode, ExpectNode, PropertyNode, SectionNode } from '../syntax/ast.js';
+import type { CatalogueNode, ExpectNode, ExpectPostNode, PropertyNode, SectionNode } from '../syntax/ast.js';
 import { nearest } from '../text/nearest.js';
 import type { Catalogue, CatalogueSection, Taken } from './catalogue.js';
 import { CATALOGUE_PROPERTIES, isCatalogueProperty } from './catalogue-properties.js';
@@ -22,7 +22,7 @@ export function readCatalogue(node: CatalogueNode, file: RecipeFile, context: Co
   const sections: CatalogueSection[] = [];
   const taken = new Map<string, Taken>();
   for (const entry of node.entries) {
-    if (entry.kind === 'expect') context.tell(nothingToExpect(entry));
+    if (entry.kind === 'expect' || entry.kind === 'expect-post') context.tell(nothingToExpect(entry));
     else if (entry.kind === 'section') {
       if (sections.length === MOST_SECTIONS) context.tell(tooMany(entry));
       if (sections.length < MOST_SECTIONS) sections.push(readSection(entry, taken, context));
@@ -89,7 +89,7 @@ function unknown({ name: { span, text } }: PropertyNode) {
   });
 }
 
-const nothingToExpect = ({ span }: ExpectNode) =>
+const nothingToExpect = ({ span }: ExpectNode | ExpectPostNode) =>
   report(wrongKind, {
     message: 'a catalogue has nothing to expect',
     at: span,

@@ -56,6 +56,16 @@ export interface Expectation {
   readonly from: string | null;
 }
 
+/** One `expect post`. */
+export interface PostExpectation {
+  /** The class's name, from stock/post-classes.ts. */
+  readonly post: string;
+  /** Covers the whole `expect`. */
+  readonly span: Span;
+  /** The style that states it, or null when the envelope does. */
+  readonly from: string | null;
+}
+
 /** A property as one block states it. */
 export interface Entry {
   /** `default` puts it back; `broken` has been reported. */
@@ -121,6 +131,7 @@ export interface Envelope {
   readonly post: Stated<readonly string[]>;
   /** Its own, and those of every style along its `like`. */
   readonly expects: readonly Expectation[];
+  readonly expectsPost: readonly PostExpectation[];
   /** All that it was worked out from: what it states itself, then what it is `like`, the nearest first. */
   readonly layers: readonly Layer[];
 }

@@ -34,7 +34,7 @@ export const writtenName = (field: string): PropertyName =>
  * property's line out of the block; an inherited one is put back by `default`.
  */
 export function restate(envelope: Envelope, statements: Statements): Envelope {
-  const { name, span, statement, units, card, paper, linerPaper, expects, layers } = envelope;
+  const { name, span, statement, units, card, paper, linerPaper, expects, expectsPost, layers } = envelope;
   const [own, ...likes] = layers;
   const entries = new Map<string, Entry>(own?.entries);
   for (const field of displaced(envelope, statements)) entries.delete(writtenName(field));
@@ -48,6 +48,7 @@ export function restate(envelope: Envelope, statements: Statements): Envelope {
   return withDefaults({ name, span, statement, units }, card, papers, {
     entries: merged(anew),
     expects,
+    expectsPost,
     layers: anew,
   });
 }

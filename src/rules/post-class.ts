@@ -3,9 +3,9 @@ import { closedPiece } from '../folding/closed-piece.js';
 import { readMass } from '../measure/mass.js';
 import { OPERATOR_DECIDES, type Readings, reasonWords, unknownWords } from '../post/reason-words.js';
 import { type PostStanding, postStanding } from '../post/standing.js';
-import type { Envelope } from '../recipe/recipe.js';
+import type { Envelope, PostExpectation } from '../recipe/recipe.js';
 import { POST_CLASSES, type PostClass, postClassNamed } from '../stock/post-classes.js';
-import { place } from './place.js';
+import { type Place, place } from './place.js';
 import type { Finding, Rule, Subject } from './rule.js';
 import { exact } from './words.js';
 
@@ -45,15 +45,34 @@ export const postClass: Rule = { problem, quietAfter: ['square-blank', 'creases-
 
 /** Each class that the recipe names and that does not simply take it. */
 function check(subject: Subject): readonly Finding[] {
-  const { post } = subject.envelope;
+  const { post, expectsPost } = subject.envelope;
+  const expected = expectsPost.map((each) => [each.post, expectedAt(subject, each)] as const);
+  const at = { ...subject, at: place(subject.envelope, ['post']), written: 'post:' };
+  const named = post.value.map((name) => [name, at] as const);
   const piece = closedPiece(subject.facts);
-  return post.value.flatMap((name) => {
+  return [...new Map([...expected, ...named])].flatMap(([name, placed]) => {
     const known = postClassNamed(name);
-    return known ? toldOf(subject, postStanding(piece, known)) : [];
+    return known ? toldOf(placed, postStanding(piece, known)) : [];
   });
 }
 
-function toldOf(subject: Subject, standing: PostStanding): readonly Finding[] {
+/** Where an `expect post` is told: at itself, or at the envelope with the style that states it beside. */
+const expectedAt = (subject: Subject, { from, span }: PostExpectation): Placed =>
+  from === null
+    ? { ...subject, at: { at: span, related: [] }, written: 'expect post' }
+    : {
+        ...subject,
+        at: { at: subject.envelope.span, related: [{ span, text: `style ${from} expects it` }] },
+        written: null,
+      };
+
+interface Placed extends Subject {
+  readonly at: Place;
+  /** How another class would be named there; null where the envelope itself cannot. */
+  readonly written: string | null;
+}
+
+function toldOf(subject: Placed, standing: PostStanding): readonly Finding[] {
   const { accepted, surcharges } = standing;
   if (accepted === false) return [refused(subject, standing)];
   return [
@@ -62,15 +81,15 @@ function toldOf(subject: Subject, standing: PostStanding): readonly Finding[] {
   ];
 }
 
-const common = ({ envelope }: Subject, { class: post }: PostStanding, about: string) => ({
+const common = ({ at }: Placed, { class: post }: PostStanding, about: string) => ({
   problem,
   about: `${about} ${post.name}`,
-  ...place(envelope, ['post']),
+  ...at,
   remedies: [],
 });
 
-function refused(subject: Subject, standing: PostStanding): Finding {
-  const { envelope } = subject;
+function refused(subject: Placed, standing: PostStanding): Finding {
+  const { envelope, written } = subject;
   const reasons = standing.reasons.map((reason) => reasonWords(reason, readings(envelope)));
   const others = takenBy(subject, standing.class);
   return {
@@ -79,8 +98,8 @@ function refused(subject: Subject, standing: PostStanding): Finding {
     label: `\`${standing.class.name}\` does not take it`,
     why: `${reasons.join('; ')} (${table(standing.class)})`,
     advice: `${
-      others.length > 0
-        ? `write \`post: ${others.join('` or `post: ')}\`, which ${others.length > 1 ? 'take' : 'takes'} it as far as is known`
+      others.length > 0 && written !== null
+        ? `write ${others.map((name) => `\`${written} ${name}\``).join(' or ')}, which ${others.length > 1 ? 'take' : 'takes'} it as far as is known`
         : 'make it smaller, thinner or lighter'
     }; ${OPERATOR_DECIDES}`,
   };
@@ -99,7 +118,7 @@ const OFFERED = 2;
 
 const countryOf = (name: string): string => name.replace(/-.*$/, '');
 
-function notKnown(subject: Subject, standing: PostStanding): Finding {
+function notKnown(subject: Placed, standing: PostStanding): Finding {
   const { envelope } = subject;
   return {
     ...common(subject, standing, 'unknown'),
@@ -114,13 +133,15 @@ const weightMissing = ({ paper, linerPaper }: Envelope): string =>
     ? 'name a `paper` that states its `weight`'
     : `state the \`weight\` of ${paper.value.weight ? (linerPaper.value?.name ?? 'the lining’s paper') : paper.value.name}`;
 
-function forMore(subject: Subject, standing: PostStanding): Finding {
-  const reasons = standing.surcharges.map((reason) => reasonWords(reason, readings(subject.envelope)));
+function forMore(subject: Placed, standing: PostStanding): Finding {
+  const reasons = standing.surcharges.map((reason) =>
+    reasonWords(reason, readings(subject.envelope), 'costs no more'),
+  );
   return {
     ...common(subject, standing, 'surcharge'),
     severity: 'note',
     message: `${standing.class.title} takes ${subject.envelope.name} for more`,
-    why: `${reasons.join('; ')} without a surcharge (${table(standing.class)})`,
+    why: `${reasons.join('; ')} (${table(standing.class)})`,
     advice: `ask what it costs: ${OPERATOR_DECIDES}`,
   };
 }

@@ -63,7 +63,7 @@ export interface CatalogueNode {
   readonly entries: readonly EntryNode[];
 }
 
-export type EntryNode = PropertyNode | ExpectNode | SectionNode;
+export type EntryNode = PropertyNode | ExpectNode | ExpectPostNode | SectionNode;
 
 /** `card: 8 1/2 x 5 1/2` (no values: they were broken and have been reported) */
 export interface PropertyNode {
@@ -81,6 +81,13 @@ export interface ExpectNode {
   readonly compare: '=' | '<' | '<=' | '>' | '>=';
   readonly value: ExpressionNode | null;
   readonly tolerance: ExpressionNode | null;
+}
+
+/** `expect post us-letter` */
+export interface ExpectPostNode {
+  readonly kind: 'expect-post';
+  readonly span: Span;
+  readonly post: WordNode;
 }
 
 /** `section "Boxes": keepsake, tagged box` (no values: they were broken and have been reported) */

@@ -102,6 +102,12 @@ describe('a statement that comes to something else', () => {
       'expect seal-mark = 7 3/16\n  expect blank',
       'expect seal-mark: nothing → = 7 3/16, here',
     ],
+    [
+      'a class of post that is expected',
+      'expect blank',
+      'expect post us-letter\n  expect blank',
+      'expect post: nothing → us-letter, here',
+    ],
   ];
   test.each(ROWS)('%s', (_, from, to, said) => {
     expect(writtenOf(edited([from, to]))).toEqual([said]);

@@ -98,6 +98,7 @@ function partsLost(statement: StatementNode): readonly string[] {
   if (statement.kind === 'let') return statement.value === null ? [statement.name.text] : [];
   if (!('entries' in statement)) return [];
   return statement.entries
+    .filter((entry) => entry.kind !== 'expect-post')
     .filter((entry) => (entry.kind === 'expect' ? entry.value === null : entry.values.length === 0))
     .map((entry) => (entry.kind === 'section' ? entry.title.value : entry.name.text));
 }

@@ -44,6 +44,7 @@ const taken = ({ name, entries }: BlockNode, envelope: string, changes: readonly
       changes.some(
         ({ property, before, after }) =>
           entry.kind !== 'section' &&
+          entry.kind !== 'expect-post' &&
           property === entry.name.text &&
           [before, after].some((value) => blockOf(value?.place, envelope) === name.text),
       ),

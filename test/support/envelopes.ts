@@ -72,6 +72,7 @@ export function envelope(wishes: Wishes): Envelope {
     linerCaliper: { value: wishes.linerCaliper ?? wishes.caliper ?? 0.15, basis: 'stated' },
     post: stated([]),
     expects: [],
+    expectsPost: [],
     layers: [],
   };
 }

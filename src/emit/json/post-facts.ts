@@ -13,7 +13,7 @@ export const postFacts = (facts: Facts) =>
       class: post.name,
       accepted,
       reasons: [...reasons.map((reason) => reasonWords(reason, METRIC)), ...unknown.map(unknownWords)],
-      surcharges: surcharges.map((reason) => reasonWords(reason, METRIC)),
+      surcharges: surcharges.map((reason) => reasonWords(reason, METRIC, 'costs no more')),
       edition: post.edition,
     };
   });

@@ -1,7 +1,7 @@
 import { closedPiece } from '../../../folding/closed-piece.js';
 import { readMass } from '../../../measure/mass.js';
 import { OPERATOR_DECIDES, type Readings, reasonWords, unknownWords } from '../../../post/reason-words.js';
-import { type PostReason, type PostStanding, postStanding } from '../../../post/standing.js';
+import { type PostStanding, postStanding } from '../../../post/standing.js';
 import { postClassNamed } from '../../../stock/post-classes.js';
 import type { Bench } from '../bench.js';
 import type { Section, Term } from '../content.js';
@@ -53,32 +53,32 @@ function mass({ facts, envelope }: Bench): string {
   );
 }
 
-/** How it stands with each class of post that the recipe names. */
+/** How it stands with each class of post that the recipe names or expects to take it. */
 const postTerms = (bench: Bench): readonly Term[] =>
-  bench.envelope.post.value.flatMap((name) => {
-    const post = postClassNamed(name);
-    return post
-      ? [{ label: 'Post', text: postText(bench, postStanding(closedPiece(bench.facts), post)) }]
-      : [];
-  });
+  [...new Set([...bench.envelope.post.value, ...bench.envelope.expectsPost.map(({ post }) => post)])].flatMap(
+    (name) => {
+      const post = postClassNamed(name);
+      return post
+        ? [{ label: 'Post', text: postText(bench, postStanding(closedPiece(bench.facts), post)) }]
+        : [];
+    },
+  );
 
 function postText({ envelope, say }: Bench, standing: PostStanding): string {
   const { class: post, accepted, reasons, surcharges, unknown } = standing;
-  const inWords = reasonWordsIn({
+  const readings: Readings = {
     length: (mm) => both(say.exact(mm)),
     mass: (g) => both(readMass(g, envelope.units)),
-  });
+  };
   const verdict =
     accepted === false
-      ? `not taken: ${reasons.map(inWords).join('; ')}`
+      ? `not taken: ${reasons.map((reason) => reasonWords(reason, readings)).join('; ')}`
       : accepted === null
         ? `taken as far as is known; ${unknown.map(unknownWords).join('; ')}`
         : 'taken';
-  const more = surcharges.length > 0 ? `; for more, since ${surcharges.map(inWords).join('; ')}` : '';
+  const more =
+    surcharges.length > 0
+      ? `; for more, since ${surcharges.map((reason) => reasonWords(reason, readings, 'costs no more')).join('; ')}`
+      : '';
   return `${post.title}: ${verdict}${more}. By the table’s edition (${post.edition}); ${OPERATOR_DECIDES}.`;
 }
-
-const reasonWordsIn =
-  (readings: Readings) =>
-  (reason: PostReason): string =>
-    reasonWords(reason, readings);
