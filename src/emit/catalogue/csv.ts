@@ -1,3 +1,4 @@
+import { takenAs } from '../json/post-facts.js';
 import type { Reading } from '../cut-sheet/content.js';
 import { lengths } from '../cut-sheet/lengths.js';
 import type { BookEmitter } from './book.js';
@@ -60,6 +61,8 @@ const COLUMNS: readonly Column[] = [
   plain('sheet_height_mm', ({ paper }) => rounded(paper?.sheet?.height)),
   plain('from_a_sheet', ({ paper }) => paper?.sheet?.copies ?? null),
   plain('warnings', ({ findings }) => findings.length),
+  plain('post', ({ post }) => post.join(' ')),
+  plain('post_taken_as', (_, __, { facts }) => takenAs(facts).join(' ')),
 ];
 
 /** So that spreadsheet programs read UTF-8, which RFC 4180 leaves open. */

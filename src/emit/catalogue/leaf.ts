@@ -37,6 +37,8 @@ export interface Row {
     /** Null where the paper states no sheet. */
     readonly sheet: (Size & { readonly copies: number }) | null;
   } | null;
+  /** Classes of post that it names, or that are expected to take it: they do, or it would have no row. */
+  readonly post: readonly string[];
   /** Warnings only: a recipe with an error has no row. */
   readonly findings: readonly Found[];
   /** How many pages its leaf has; at least one. */

@@ -23,6 +23,7 @@ export const MEASUREMENTS: readonly MeasurementColumn[] = [
     heading: 'From a sheet',
     readings: ({ paper }) => (paper?.sheet ? [plain(`${paper.sheet.copies}`)] : []),
   },
+  { heading: 'Post', readings: ({ post }) => post.map(plain) },
 ];
 
 const plain = (read: string): Reading => ({ read, other: '' });

@@ -1,4 +1,5 @@
 import type { Facts } from '../../folding/facts.js';
+import { postNamed } from '../../recipe/post-named.js';
 import { found } from '../json/found.js';
 import type { Job } from '../emitter.js';
 import { position } from '../../text/source.js';
@@ -39,6 +40,7 @@ export function rowOf(job: Job, { file, leaf, pages }: Kept): Row {
       bottom: marksOf(facts.scores.bottom),
     },
     paper: paperOf(job),
+    post: postNamed(envelope),
     findings: job.diagnostics.map((diagnostic) => found(diagnostic, file)),
     pages,
     leaf,

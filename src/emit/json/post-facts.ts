@@ -18,6 +18,12 @@ export const postFacts = (facts: Facts) =>
     };
   });
 
+/** The names of all classes whose published limits it keeps. */
+export const takenAs = (facts: Facts): readonly string[] =>
+  POST_CLASSES.filter((post) => postStanding(closedPiece(facts), post).accepted === true).map(
+    ({ name }) => name,
+  );
+
 const METRIC: Readings = {
   length: (mm) => `${printShort(mm, 2)} mm`,
   mass: (g) => `${printShort(g, 2)} g`,

@@ -38,6 +38,35 @@ test('a row for each envelope, every figure as the facts have it', async () => {
   expect(read[0]).toMatchObject({ blank_width: '11 1/4 in', seal_mark: '7 3/16 in', from_a_sheet: '1' });
 });
 
+test('the classes of post that a recipe names, and all whose published limits it keeps', async () => {
+  const text = `units mm
+paper chart { weight: 90 gsm }
+envelope a6-tides {
+  card: A6
+  face: C6
+  paper: chart
+  post: gb-letter
+  expect post de-standard
+}
+envelope no-paper { card: A6 }
+`;
+  const [tides, unweighed] = rows(await writtenBy(csv, await bookOf(text)));
+  expect(tides?.['post']).toBe('gb-letter de-standard');
+  // C6, 162 x 114 mm and 1.42 times as long as high, is within each of these (test/reference/postal.json).
+  expect(tides?.['post_taken_as']?.split(' ')).toEqual(
+    expect.arrayContaining([
+      'us-letter',
+      'gb-letter',
+      'de-standard',
+      'au-small',
+      'jp-standard',
+      'upu-standardized',
+    ]),
+  );
+  // Every class limits the mass, and without a weight that is not known.
+  expect(unweighed).toMatchObject({ post: '', post_taken_as: '' });
+});
+
 test('lines end in CR LF, and there are as many fields in each (RFC 4180, 2)', async () => {
   const text = (await writtenBy(csv, await bookOf(MANY_KINDS))).toString();
   expect(text.replaceAll('\r\n', '')).not.toMatch(/[\r\n]/);

@@ -41,9 +41,10 @@ const COLUMNS: readonly Column[] = [
   {
     heading: 'Envelope',
     width: 27,
-    lines: ({ title, paper }) => [
+    lines: ({ title, paper, post }) => [
       { text: inAList(title) },
       ...(paper ? [{ text: yieldWords(paper), quiet: true }] : []),
+      ...(post.length > 0 ? [{ text: post.join(', '), quiet: true }] : []),
     ],
   },
   ...FIGURES.map(([heading, width]): Column => {

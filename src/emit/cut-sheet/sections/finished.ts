@@ -2,6 +2,7 @@ import { closedPiece } from '../../../folding/closed-piece.js';
 import { readMass } from '../../../measure/mass.js';
 import { OPERATOR_DECIDES, type Readings, reasonWords, unknownWords } from '../../../post/reason-words.js';
 import { type PostStanding, postStanding } from '../../../post/standing.js';
+import { postNamed } from '../../../recipe/post-named.js';
 import { postClassNamed } from '../../../stock/post-classes.js';
 import type { Bench } from '../bench.js';
 import type { Section, Term } from '../content.js';
@@ -55,14 +56,12 @@ function mass({ facts, envelope }: Bench): string {
 
 /** How it stands with each class of post that the recipe names or expects to take it. */
 const postTerms = (bench: Bench): readonly Term[] =>
-  [...new Set([...bench.envelope.post.value, ...bench.envelope.expectsPost.map(({ post }) => post)])].flatMap(
-    (name) => {
-      const post = postClassNamed(name);
-      return post
-        ? [{ label: 'Post', text: postText(bench, postStanding(closedPiece(bench.facts), post)) }]
-        : [];
-    },
-  );
+  postNamed(bench.envelope).flatMap((name) => {
+    const post = postClassNamed(name);
+    return post
+      ? [{ label: 'Post', text: postText(bench, postStanding(closedPiece(bench.facts), post)) }]
+      : [];
+  });
 
 function postText({ envelope, say }: Bench, standing: PostStanding): string {
   const { class: post, accepted, reasons, surcharges, unknown } = standing;
