@@ -18,6 +18,7 @@ import type { Rule } from './rule.js';
 import { seamHolds } from './seam-holds.js';
 import { sheetHoldsBlank } from './sheet-holds-blank.js';
 import { squareBlank } from './square-blank.js';
+import { stiffPaper } from './stiff-paper.js';
 import { tight } from './tight.js';
 
 /** Every rule, the one with the clearest message first: what it finds may keep a later one quiet. */
@@ -34,6 +35,7 @@ export const RULES: readonly Rule[] = [
   cardFits,
   sheetHoldsBlank,
   linerFits,
+  stiffPaper,
   postClass,
   tight,
   expectation,
