@@ -41,7 +41,7 @@ export const SPELLINGS: readonly Spelling[] = [
   { type: Units, signs: ['units'] },
   { type: Use, signs: ['use'] },
   { type: Let, signs: ['let'] },
-  { type: BlockType, signs: ['paper', 'style', 'envelope'] },
+  { type: BlockType, signs: ['paper', 'style', 'envelope', 'batch'] },
   { type: Catalogue, signs: ['catalogue'] },
   { type: Section, signs: ['section'] },
   { type: Like, signs: ['like'] },

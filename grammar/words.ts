@@ -9,6 +9,7 @@ export const statementWords: ReadonlyMap<string, TokenType> = new Map([
   ['paper', BlockType],
   ['style', BlockType],
   ['envelope', BlockType],
+  ['batch', BlockType],
   ['catalogue', Catalogue],
 ]);
 
@@ -27,6 +28,8 @@ export const otherStatementWords: ReadonlyMap<string, string> = new Map([
   ['template', 'style'],
   ['stock', 'paper'],
   ['recipe', 'envelope'],
+  ['order', 'batch'],
+  ['job', 'batch'],
   ['catalog', 'catalogue'],
   ['book', 'catalogue'],
 ]);

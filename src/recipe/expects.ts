@@ -6,7 +6,7 @@ import { nearest } from '../text/nearest.js';
 import type { Span } from '../text/span.js';
 import { dimensionAt } from './evaluate.js';
 import { EXPECT_NAMES, type ExpectDimension } from './expect-names.js';
-import type { BlockDeclaration } from './names.js';
+import { A_KIND, type BlockDeclaration } from './names.js';
 import { type Context, type Place, placeFor, unmixed } from './place.js';
 import { conflict, missing, range, unknownName, unknownProperty } from './problems.js';
 import { unknownClass } from './post-classes.js';
@@ -23,8 +23,8 @@ export function readExpect(
 ): Omit<Expectation, 'from'> | null {
   const { name, value, tolerance, compare, span } = node;
   if (value === null) return null;
-  if (block.type === 'paper') {
-    context.tell(ofPaper(span));
+  if (!HAS_EXPECTS.has(block.type)) {
+    context.tell(nothingToExpect(span, block.type));
     return null;
   }
   const dimension = EXPECT_NAMES.get(name.text);
@@ -50,8 +50,8 @@ export function readExpectPost(
   { node: block }: BlockDeclaration,
   context: Context,
 ): Omit<PostExpectation, 'from'> | null {
-  if (block.type === 'paper') {
-    context.tell(ofPaper(span));
+  if (!HAS_EXPECTS.has(block.type)) {
+    context.tell(nothingToExpect(span, block.type));
     return null;
   }
   if (postClassNamed(post.text)) return { post: post.text, span };
@@ -59,9 +59,11 @@ export function readExpectPost(
   return null;
 }
 
-const ofPaper = (at: Span): Diagnostic =>
+const HAS_EXPECTS: ReadonlySet<BlockDeclaration['kind']> = new Set(['envelope', 'style']);
+
+const nothingToExpect = (at: Span, type: BlockDeclaration['kind']): Diagnostic =>
   report(unknownProperty, {
-    message: 'a paper has no `expect`',
+    message: `${A_KIND[type]} has no \`expect\``,
     at,
     help: 'move the line to an envelope, or to a style that it is `like`',
   });

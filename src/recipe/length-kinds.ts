@@ -73,6 +73,23 @@ export const plainNumber: Kind<number> = one('a plain number', (item, place) =>
   measured(item, 'number', '0 or more', place),
 );
 
+/** A part of a whole: 0 to 1. */
+export const share: Kind<number> = one('a number with `%`, up to 100 %', (item, place) => {
+  const value = measured(item, 'number', '0 or more', place);
+  if (value === null || value <= 1) return value;
+  const text = spanText(item.span);
+  place.context.tell(
+    report(range, {
+      message: `${place.what} is ${quote(item.span)}, and more than 100 % is no part of a whole`,
+      at: item.span,
+      ...(item.kind === 'number' && item.unit === null && value <= 100
+        ? { help: `write \`${text} %\``, fix: [{ span: item.span, text: `${text} %` }] }
+        : { help: 'write a number up to 100 with `%`' }),
+    }),
+  );
+  return null;
+});
+
 export const count: Kind<number> = one('a whole number', (item, place) => {
   const value = measured(item, 'number', '0 or more', place);
   if (value === null || Math.abs(value - Math.round(value)) <= NEARLY)

@@ -67,6 +67,15 @@ const LIKES: Readonly<Record<BlockDeclaration['kind'], readonly Declaration['kin
   paper: ['paper'],
   style: ['style', 'envelope'],
   envelope: ['style', 'envelope'],
+  batch: ['batch'],
+};
+
+/** The same in words. */
+const LIKE_WHAT: Readonly<Record<BlockDeclaration['kind'], string>> = {
+  paper: 'paper',
+  style: 'style or envelope',
+  envelope: 'style or envelope',
+  batch: 'batch',
 };
 
 function parentOf(
@@ -79,8 +88,7 @@ function parentOf(
   if (declaration && declaration.kind !== 'let' && LIKES[kind].includes(declaration.kind)) return declaration;
   if (declaration) context.tell(wrongLike(kind, like, declaration));
   else if (context.names.complete(file)) {
-    const what = kind === 'paper' ? 'no paper that is known here' : 'no style or envelope that is known here';
-    context.tell(undeclared(like, what, LIKES[kind], context, file));
+    context.tell(undeclared(like, `no ${LIKE_WHAT[kind]} that is known here`, LIKES[kind], context, file));
   }
   return 'broken';
 }
@@ -95,8 +103,8 @@ const wrongLike = (
     at: like.span,
     related: [{ span: node.name.span, text: 'declared here' }],
     help:
-      kind === 'paper'
-        ? 'name a paper after `like`'
+      kind === 'paper' || kind === 'batch'
+        ? `name ${A_KIND[kind]} after \`like\``
         : `name a style or an envelope after \`like\`${other === 'paper' ? `, and write \`paper: ${like.text}\` in the block` : ''}`,
   });
 

@@ -175,7 +175,7 @@ function repeatedEnvelopes(
 }
 
 const ONE_SPACE =
-  'lets, papers, styles and envelopes share one set of names, over a file and all that it uses';
+  'lets, papers, styles, envelopes and batches share one set of names, over a file and all that it uses';
 
 function taken(later: Declaration, earlier: Declaration, why = ONE_SPACE): Diagnostic {
   const name = later.node.name.text;
@@ -207,4 +207,5 @@ export const A_KIND: Readonly<Record<Declaration['kind'], string>> = {
   paper: 'a paper',
   style: 'a style',
   envelope: 'an envelope',
+  batch: 'a batch',
 };

@@ -10,8 +10,10 @@ import {
   mass,
   pairOfLengths,
   plainNumber,
+  share,
   size,
 } from './length-kinds.js';
+import { makes } from './makes.js';
 import { postClasses } from './post-classes.js';
 import { choice, corners, paperName, text, texts, words } from './word-kinds.js';
 
@@ -32,7 +34,8 @@ export interface Property<T> {
 
 const ENVELOPE: Where = ['envelope', 'style'];
 const PAPER: Where = ['paper'];
-const ANY: Where = ['envelope', 'style', 'paper'];
+const BATCH: Where = ['batch'];
+const ANY: Where = ['envelope', 'style', 'paper', 'batch'];
 
 const property = <T>(
   where: Where,
@@ -164,6 +167,8 @@ export const PROPERTIES = {
     },
   ),
   stock: property(PAPER, count, 'none', 'sheets there are', { harmless: true }),
+  make: property(BATCH, makes, 'must be stated', 'which envelopes, how many of each, and from which paper if not its own'),
+  spoilage: property(BATCH, share, '0 %', 'how many more of each are cut, for those that go wrong: rounded up for each'),
 } as const;
 
 export type PropertyName = keyof typeof PROPERTIES;

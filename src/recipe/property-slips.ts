@@ -2,7 +2,7 @@ import type { BlockNode } from '../syntax/ast.js';
 
 /** Words that people try for a property, and the one that was meant, by the type of block. */
 export const propertyMeant = (word: string, type: BlockNode['type']): string | undefined =>
-  (type === 'paper' ? IN_A_PAPER : IN_AN_ENVELOPE).get(word.toLowerCase());
+  SLIPS[type].get(word.toLowerCase());
 
 const IN_AN_ENVELOPE: ReadonlyMap<string, string> = new Map([
   ['name', 'title'],
@@ -35,3 +35,22 @@ const IN_A_PAPER: ReadonlyMap<string, string> = new Map([
   ['count', 'stock'],
   ['quantity', 'stock'],
 ]);
+
+const IN_A_BATCH: ReadonlyMap<string, string> = new Map([
+  ['name', 'title'],
+  ['envelopes', 'make'],
+  ['count', 'make'],
+  ['quantity', 'make'],
+  ['of', 'make'],
+  ['cut', 'make'],
+  ['waste', 'spoilage'],
+  ['spare', 'spoilage'],
+  ['spoiled', 'spoilage'],
+]);
+
+const SLIPS: Readonly<Record<BlockNode['type'], ReadonlyMap<string, string>>> = {
+  envelope: IN_AN_ENVELOPE,
+  style: IN_AN_ENVELOPE,
+  paper: IN_A_PAPER,
+  batch: IN_A_BATCH,
+};

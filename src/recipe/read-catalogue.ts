@@ -9,6 +9,7 @@ import { repeated, unknownProperty, wrongKind } from './problems.js';
 import { propertyNamed } from './properties.js';
 import { quote } from './quote.js';
 import { readSection } from './read-section.js';
+import { ownerOf } from './unknown-property.js';
 import { anyOf } from './unknown-word.js';
 import type { RecipeFile } from './uses.js';
 
@@ -75,10 +76,9 @@ function readProperty(entry: PropertyNode, { values, stated, file, context }: Pr
 function unknown({ name: { span, text } }: PropertyNode) {
   const near = nearest(text, Object.keys(CATALOGUE_PROPERTIES));
   const elsewhere = propertyNamed(text);
-  const owner = elsewhere?.where.includes('paper') ? 'a paper' : 'an envelope or a style';
   return report(unknownProperty, {
     message: elsewhere
-      ? `${quote(span)} belongs to ${owner}, not to a catalogue`
+      ? `${quote(span)} belongs to ${ownerOf(text)}, not to a catalogue`
       : `a catalogue has no property ${quote(span)}`,
     at: span,
     help: elsewhere

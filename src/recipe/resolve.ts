@@ -1,5 +1,7 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import { report } from '../diagnostics/problem.js';
+import { type Orderer, resolveBatch } from './resolve-batch.js';
+import type { Batch } from './batch.js';
 import { type Block, readBlock } from './blocks.js';
 import type { Catalogue } from './catalogue.js';
 import { withDefaults } from './defaults.js';
@@ -18,6 +20,7 @@ import type { Envelope, Paper } from './recipe.js';
 import { saidOnce } from './said-once.js';
 import type { CatalogueNode } from '../syntax/ast.js';
 import type { Source } from '../text/source.js';
+import type { Span } from '../text/span.js';
 import { loadFiles, type RecipeFile } from './uses.js';
 
 export interface Resolved {
@@ -27,6 +30,8 @@ export interface Resolved {
   readonly diagnostics: readonly Diagnostic[];
   /** The `catalogue` statements of the given files. */
   readonly catalogues: readonly Catalogue[];
+  /** The `batch` statements of the given files, in their order. Those with an error are left out. */
+  readonly batches: readonly Batch[];
 }
 
 /** From files to envelopes: what they use is read, names are found, `like` is followed, sums are done, defaults filled in. */
@@ -60,15 +65,28 @@ export function resolve(inputs: readonly Input[], read: Reader): Resolved {
 
   const order = new Map(inputs.map(({ source }, index) => [source, index]));
   const place = ({ file }: BlockDeclaration): number => order.get(file.source) ?? order.size;
-  const envelopes = declarations
-    .filter(
-      (declaration) =>
-        declaration.kind === 'envelope' && declaration.file.given && !names.refused.has(declaration),
-    )
-    .sort((a, b) => place(a) - place(b))
-    .flatMap((declaration) => resolveEnvelope(declaration, gathered(declaration), papers, tell) ?? []);
+  const given = (kind: BlockDeclaration['kind']): readonly BlockDeclaration[] =>
+    declarations
+      .filter(
+        (declaration) =>
+          declaration.kind === kind && declaration.file.given && !names.refused.has(declaration),
+      )
+      .sort((a, b) => place(a) - place(b));
+  const envelopes = given('envelope').flatMap(
+    (declaration) => resolveEnvelope(declaration, gathered(declaration), papers, tell) ?? [],
+  );
+  const ordered: Orderer = ({ envelope, paper, span }) =>
+    resolveEnvelope(
+      envelope,
+      onPaper(gathered(envelope), paper, span),
+      papers,
+      envelope.file.given ? () => {} : tell,
+    );
+  const batches = given('batch').flatMap(
+    (declaration) => resolveBatch(declaration, gathered(declaration), ordered, tell) ?? [],
+  );
   const catalogues = readCatalogues(files, context);
-  return { envelopes, diagnostics: saidOnce(diagnostics), catalogues };
+  return { envelopes, diagnostics: saidOnce(diagnostics), catalogues, batches };
 }
 
 /** The catalogues of the given files; a folder has one. */
@@ -141,6 +159,19 @@ function resolveEnvelope(
   const header = { name: node.name.text, span: node.name.span, statement: node.span, units };
   return withDefaults(header, card, { paper, linerPaper }, gathered);
 }
+
+/** The same cut from another paper, which is named at `span`. */
+const onPaper = (
+  gathered: Gathered | null,
+  paper: BlockDeclaration | null,
+  span: Span,
+): Gathered | null =>
+  gathered && paper
+    ? {
+        ...gathered,
+        entries: new Map(gathered.entries).set('paper', { state: 'stated', value: paper, span, from: null }),
+      }
+    : gathered;
 
 /** The paper that is named, or null where none is, or where it is broken (reported). */
 function onShelf(

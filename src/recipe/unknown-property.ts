@@ -23,7 +23,7 @@ export function unknownPropertyOf(entry: PropertyNode, block: BlockNode): Diagno
   if (propertyNamed(text))
     return say(`${shown} belongs to ${ownerOf(text)}, not to ${A_KIND[block.type]}`, move(entry, block));
   if (isProperty(lower)) return say(none, { help: `write \`${lower}\``, fix: [{ span: at, text: lower }] });
-  if (block.type !== 'paper' && EXPECT_NAMES.has(text)) {
+  if (propertiesOf(block.type).includes('card') && EXPECT_NAMES.has(text)) {
     return say(`${shown} is worked out from the recipe, and is not stated`, {
       help: `write \`expect ${text} = ${valueOf(entry)}\` to have it checked`,
     });
@@ -32,7 +32,7 @@ export function unknownPropertyOf(entry: PropertyNode, block: BlockNode): Diagno
   const meant = propertyMeant(text, block.type);
   if (meant) return say(none, { help: `did you mean \`${meant}\`?` });
   if (near.length > 0) return say(none, { help: `did you mean ${anyOf(near)}?` });
-  const [other] = nearest(text, propertiesOf(block.type === 'paper' ? 'style' : 'paper'));
+  const [other] = nearest(text, OTHERS.filter((name) => !propertiesOf(block.type).includes(name)));
   return say(none, {
     help: other
       ? `did you mean \`${other}\`, which belongs to ${ownerOf(other)}?`
@@ -40,21 +40,31 @@ export function unknownPropertyOf(entry: PropertyNode, block: BlockNode): Diagno
   });
 }
 
-const ownerOf = (property: string): string =>
-  propertyNamed(property)?.where.includes('paper') ? 'a paper' : 'an envelope or a style';
+/** All names of properties, whosever they are. */
+const OTHERS: readonly string[] = (['style', 'paper', 'batch'] as const).flatMap(propertiesOf);
+
+/** Whose property it is. */
+export const ownerOf = (property: string): string =>
+  propertyNamed(property)?.where.includes('envelope')
+    ? 'an envelope or a style'
+    : A_KIND[propertyNamed(property)?.where[0] ?? 'envelope'];
 
 const valueOf = ({ values: [first] }: PropertyNode): string => (first ? quote(first.span).slice(1, -1) : '…');
 
-/** Where the line should stand; the paper is named where the block names one. */
+/** Where the line should stand. */
 function move(entry: PropertyNode, { type, entries }: BlockNode): Pick<Report, 'help'> {
-  if (type === 'paper') return { help: 'move the line to the envelope, or to a style that it is `like`' };
+  const owner = ownerOf(entry.name.text);
+  if (type !== 'paper' && propertyNamed(entry.name.text)?.where.includes('paper'))
+    return { help: onThePaper(entry, entries) };
+  return { help: `move the line to ${owner}` };
+}
+
+/** Where a paper's line should stand; the paper is named where the block names one. */
+function onThePaper(entry: PropertyNode, entries: BlockNode['entries']): string {
   const [named] = entries.flatMap((each): readonly ItemNode[] =>
     each.kind === 'property' && each.name.text === 'paper' ? each.values : [],
   );
-  return {
-    help:
-      named?.kind === 'word'
-        ? `move the line to \`paper ${spanText(named.span)}\``
-        : `state it in a paper, \`paper NAME { ${entry.name.text}: ${valueOf(entry)} }\`, and name that here: \`paper: NAME\``,
-  };
+  return named?.kind === 'word'
+    ? `move the line to \`paper ${spanText(named.span)}\``
+    : `state it in a paper, \`paper NAME { ${entry.name.text}: ${valueOf(entry)} }\`, and name that here: \`paper: NAME\``;
 }

@@ -64,24 +64,29 @@ export const corners: Kind<{ readonly bottom: CornerTreatment; readonly seal: Co
 /** The paper of that name. */
 export const paperName: Kind<BlockDeclaration> = one('the name of a paper', (item, place) => {
   const word = wordOf(item, 'the name of a paper', place);
-  if (word === null) return null;
+  return word && blockNamed(word, 'paper', place);
+});
+
+/** The block of a type that a word names; null where there is none, which is reported. */
+export function blockNamed(word: WordNode, type: 'paper' | 'envelope', place: Place): BlockDeclaration | null {
   const { context, file } = place;
   const declaration = context.names.find(word.text, file);
-  if (declaration?.kind === 'paper') return declaration;
+  if (declaration?.kind === type) return declaration;
+  const name = `the name of ${A_KIND[type]}`;
   if (declaration) {
     context.tell(
       report(wrongKind, {
-        message: `${quote(word.span)} is ${A_KIND[declaration.kind]}, and ${place.what} wants the name of a paper`,
+        message: `${quote(word.span)} is ${A_KIND[declaration.kind]}, and ${place.what} wants ${name}`,
         at: word.span,
         related: [{ span: declaration.node.name.span, text: 'declared here' }],
-        help: `name a paper, or declare one: \`paper my-${word.text} { … }\``,
+        help: `name ${A_KIND[type]}, or declare one: \`${type} my-${word.text} { … }\``,
       }),
     );
   } else if (context.names.complete(file)) {
-    context.tell(undeclared(word, 'no paper that is known here', ['paper'], context, file));
+    context.tell(undeclared(word, `no ${type} that is known here`, [type], context, file));
   }
   return null;
-});
+}
 
 const allOf = <T>(read: readonly (T | null)[]): readonly T[] | null =>
   read.every((each) => each !== null) ? read : null;

@@ -44,11 +44,11 @@ export interface LetNode {
   readonly value: ItemNode | null;
 }
 
-/** `envelope a6-tides like house { … }`, likewise `paper` and `style` */
+/** `envelope a6-tides like house { … }`, likewise `paper`, `style` and `batch` */
 export interface BlockNode {
   readonly kind: 'block';
   readonly span: Span;
-  readonly type: 'paper' | 'style' | 'envelope';
+  readonly type: 'paper' | 'style' | 'envelope' | 'batch';
   readonly name: WordNode;
   readonly like: WordNode | null;
   readonly entries: readonly EntryNode[];
