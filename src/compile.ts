@@ -3,6 +3,9 @@ import type { Facts } from './folding/facts.js';
 import { fold } from './folding/fold.js';
 import type { Folding } from './folding/folding.js';
 import { measure } from './folding/measure.js';
+import { batchFindings } from './plan/batch-paper.js';
+import type { CompiledBatch } from './plan/compiled-batch.js';
+import type { Batch } from './recipe/batch.js';
 import type { Input, Reader } from './recipe/reader.js';
 import type { Envelope } from './recipe/recipe.js';
 import { resolve } from './recipe/resolve.js';
@@ -21,7 +24,8 @@ export interface CompiledRecipe {
 /** What a set of files comes to. */
 export interface Compilation {
   readonly recipes: readonly CompiledRecipe[];
-  /** Every finding, of language and of folding, in order: file, offset, rule. */
+  readonly batches: readonly CompiledBatch[];
+  /** Every finding, of language, of folding and of batches, in order: file, offset, rule. */
   readonly diagnostics: readonly Diagnostic[];
 }
 
@@ -34,10 +38,23 @@ export function compile(
   read: Reader,
   made: (envelope: Envelope) => CompiledRecipe = compileEnvelope,
 ): Compilation {
-  const { envelopes, diagnostics } = resolve(inputs, read);
+  const { envelopes, diagnostics, batches: stated } = resolve(inputs, read);
   const recipes = envelopes.map(made);
-  const all = [...diagnostics, ...recipes.flatMap((recipe) => recipe.diagnostics)];
-  return { recipes, diagnostics: inOrder(all, inputs) };
+  const told = recipes.flatMap((recipe) => recipe.diagnostics);
+  const batches = stated.map((batch) => compileBatch(batch, told));
+  const all = [...diagnostics, ...told, ...batches.flatMap((batch) => batch.diagnostics)];
+  return { recipes, batches, diagnostics: inOrder(all, inputs) };
+}
+
+/** The findings about envelopes and batches that compiled: none of them keeps an envelope from being known. */
+export const ownedFindings = ({ recipes, batches }: Compilation): ReadonlySet<Diagnostic> =>
+  new Set([...recipes, ...batches].flatMap(({ diagnostics }) => diagnostics));
+
+/** Works out the envelopes of a batch, each on its paper. What is `told` of an envelope already is not said again. */
+function compileBatch(batch: Batch, told: readonly Diagnostic[]): CompiledBatch {
+  const orders = batch.orders.map((order) => ({ ...order, ...compileEnvelope(order.envelope) }));
+  const messages = new Set(told.map(({ message }) => message));
+  return { batch, orders, diagnostics: batchFindings(batch, orders, ({ message }) => messages.has(message)) };
 }
 
 /** Folds, measures and checks one envelope. */

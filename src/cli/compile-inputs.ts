@@ -1,4 +1,4 @@
-import { type Compilation, type CompiledRecipe, compile } from '../compile.js';
+import { type Compilation, type CompiledRecipe, compile, ownedFindings } from '../compile.js';
 import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import type { Host } from '../host/host.js';
 import { type PlacedFile, reader } from '../host/reader.js';
@@ -24,9 +24,10 @@ export const compileInputs = async (given: Arguments, host: Host): Promise<Compi
 /** Compiles what was read for a command, and says what could not be. */
 export function compileRead({ files, limits, troubles }: Inputs, host: Host): Compiled {
   for (const trouble of troubles) complain(host, trouble);
-  const { recipes, diagnostics } = compileFiles(files, host);
+  const { recipes, batches, diagnostics } = compileFiles(files, host);
   return {
     recipes,
+    batches,
     diagnostics: [...limits, ...diagnostics],
     files: files.length + limits.length,
     code: troubles.length > 0 ? 2 : 0,
@@ -54,7 +55,7 @@ export const ONLY: Option = { name: 'only', value: 'NAME', meaning: 'this envelo
 export function choose(given: Arguments, host: Host, compiled: Compiled): Chosen {
   const only = given.value('only');
   const recipes = compiled.recipes.filter(({ envelope }) => only === null || envelope.name === only);
-  const owned = new Set(compiled.recipes.flatMap(({ diagnostics }) => diagnostics));
+  const owned = ownedFindings(compiled);
   const others = compiled.diagnostics.filter((found) => !owned.has(found));
   if (recipes.length > 0 || compiled.files === 0) return { recipes, others, code: compiled.code };
   if (hasErrors(others)) {

@@ -1,3 +1,4 @@
+import { ownedFindings } from '../compile.js';
 import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import type { Host } from '../host/host.js';
 import type { Arguments } from './arguments.js';
@@ -39,17 +40,22 @@ export async function compileSides(
 
 /**
  * Compiles the files of a side. A recipe that is written as on another side, which was compiled before, and uses nothing that
- * is not, is that side's: the same object.
+ * is not, is that side's: the same object. What is found of batches keeps nothing from being compared, and is left out.
  */
 export async function compileSide(
   { host, paths }: Side,
   other: CompiledSide | null = null,
 ): Promise<CompiledSide> {
   const side = paths.length === 0 ? NOTHING : await lookAgain(host, paths, () => false, other);
-  return { ...side, texts: [...side.files.values()].flatMap(({ text }) => text ?? []) };
+  const ofBatches = new Set(side.batches.flatMap(({ diagnostics }) => diagnostics));
+  const diagnostics = side.diagnostics.filter((finding) => !ofBatches.has(finding));
+  return { ...side, diagnostics, texts: [...side.files.values()].flatMap(({ text }) => text ?? []) };
 }
 
-const NOTHING: Watched = { recipes: [], diagnostics: [], files: new Map(), again: new Set(), troubles: [] };
+const NOTHING: Watched = {
+  recipes: [],
+  batches: [],
+  diagnostics: [], files: new Map(), again: new Set(), troubles: [] };
 
 /** Says what keeps envelopes of a side from being known. */
 export async function sayHidden({ label }: Side, side: Watched, given: Arguments, host: Host): Promise<void> {
@@ -62,9 +68,9 @@ export async function sayHidden({ label }: Side, side: Watched, given: Arguments
 }
 
 /** Errors that belong to none of the envelopes that compiled. */
-function mistakesIn({ recipes, diagnostics }: Watched): readonly Diagnostic[] {
-  const ofRules = new Set(recipes.flatMap((recipe) => recipe.diagnostics));
-  return diagnostics.filter((found) => found.severity === 'error' && !ofRules.has(found));
+function mistakesIn(side: Watched): readonly Diagnostic[] {
+  const owned = ownedFindings(side);
+  return side.diagnostics.filter((found) => found.severity === 'error' && !owned.has(found));
 }
 
 const isWhole = (side: Watched): boolean => side.troubles.length === 0 && mistakesIn(side).length === 0;

@@ -1,7 +1,7 @@
 import type { Problem } from '../diagnostics/problem.js';
 import { type Palette, plain, renderText } from '../diagnostics/render-text.js';
 import { wrap } from '../text/wrap.js';
-import { CHANGE_PROBLEMS, FOLDING_PROBLEMS, LANGUAGE_PROBLEMS, PROBLEMS } from '../problems.js';
+import { BATCH_PROBLEMS, CHANGE_PROBLEMS, FOLDING_PROBLEMS, LANGUAGE_PROBLEMS, PROBLEMS } from '../problems.js';
 import { exampleFindings } from './example-findings.js';
 
 /** How a text for people is set. */
@@ -44,6 +44,7 @@ export function listOfRules({ width, palette = plain }: Page): string {
   return [
     group('Of the language', LANGUAGE_PROBLEMS),
     group('Of the envelope as folded', FOLDING_PROBLEMS),
+    group('Of a batch', BATCH_PROBLEMS),
     group('Of what changed', CHANGE_PROBLEMS),
     '`plica explain RULE` tells more of one.\n',
   ].join('\n');

@@ -72,6 +72,7 @@ export async function lookAgain(
   );
   return {
     recipes: compiled.recipes,
+    batches: compiled.batches,
     diagnostics: [...inputs.limits, ...compiled.diagnostics],
     files,
     again: again ?? namesOf(affected(files, before), files),

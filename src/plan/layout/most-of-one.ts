@@ -15,17 +15,17 @@ interface Yield {
  * every cut at a sum of piece sides (no other cut yields more), or plain rows where those are too many.
  */
 export function mostOfOne(piece: Size, of: number, sheet: Size): Yield {
-  const rows = bestRows(piece, of, sheet);
+  const rows = rowsOf(piece, of, sheet);
   const places = { width: placesIn(sheet.width, piece), height: placesIn(sheet.height, piece) };
   const isSquare = Math.abs(piece.width - piece.height) <= NOISE;
   if (isSquare || places.width.length > MOST_PLACES || places.height.length > MOST_PLACES) return rows;
   return byCuts(piece, of, sheet, places);
 }
 
-const bestRows = (piece: Size, of: number, sheet: Size): Yield =>
+/** Plain rows, whichever way round yields more. */
+export const rowsOf = (piece: Size, of: number, sheet: Size): Yield =>
   best([false, true].map((turned) => inRows(piece, of, turned, sheet)));
 
-/** Plain rows of pieces that lie alike. */
 function inRows(piece: Size, of: number, turned: boolean, sheet: Size): Yield {
   const { width, height } = turnedIf(piece, turned);
   const [along, up] = [timesIn(sheet.width, width), timesIn(sheet.height, height)];
@@ -58,14 +58,14 @@ function byCuts(piece: Size, of: number, sheet: Size, places: Places): Yield {
           return { count: choose(first).count + choose(second).count, cut: { divides, at } };
         }),
     );
-    const rows = bestRows(piece, of, size);
+    const rows = rowsOf(piece, of, size);
     const found = best<Choice>([{ count: rows.count, cut: null }, ...cuts]);
     known.set(key, found);
     return found;
   };
   const build = (size: Size): Layout => {
     const { cut } = choose(size);
-    if (cut === null) return bestRows(piece, of, size).layout;
+    if (cut === null) return rowsOf(piece, of, size).layout;
     return divide(size, { ...cut, times: 1 }, build(withSide(size, cut.divides, cut.at)), build);
   };
   return { count: choose(sheet).count, layout: build(sheet) };

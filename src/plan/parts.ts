@@ -1,0 +1,22 @@
+import type { Paper, Size } from '../recipe/recipe.js';
+import type { CompiledOrder } from './compiled-batch.js';
+
+/** What is cut for one envelope: its blank, and its lining if it has one. */
+export interface Part {
+  readonly what: 'blank' | 'lining';
+  readonly size: Size;
+  readonly paper: Paper | null;
+}
+
+export const partsOf = ({ envelope, facts: { blank, liner } }: Pick<CompiledOrder, 'envelope' | 'facts'>): readonly Part[] => [
+  { what: 'blank', size: blank, paper: envelope.paper.value },
+  ...(liner
+    ? [
+        {
+          what: 'lining' as const,
+          size: { width: liner.width, height: liner.height },
+          paper: envelope.linerPaper.value,
+        },
+      ]
+    : []),
+];
