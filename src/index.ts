@@ -17,7 +17,7 @@ export { renderHtml as renderDifferenceHtml } from './diff/render-html.js';
 export { renderJson as renderDifferenceJson } from './diff/render-json.js';
 export { renderMarkdown as renderDifferenceMarkdown } from './diff/render-markdown.js';
 export { renderText as renderDifferenceText } from './diff/render-text.js';
-export { renderCutSheetText } from './emit/cut-sheet/render-text.js';
+export { renderSheetText as renderCutSheetText } from './emit/cut-sheet/render-text.js';
 export { cutSheet } from './emit/cut-sheet/sheet.js';
 export { arrange } from './emit/catalogue/arrange.js';
 export type { Book, BookEmitter, BookOptions, BookSource, Chapter } from './emit/catalogue/book.js';

@@ -98,9 +98,14 @@ async function emitAll(emitters: readonly Emitter[], recipe: CompiledRecipe, opt
 const NAMED = 2;
 
 function success(folder: string, names: readonly string[], kinds: ReadonlySet<string>): string {
+  const next = kinds.has('template') ? '; next: print a template at 100 % and measure its scale bars' : '';
+  return names.length > 0 ? `${saidWritten(folder, names)}${next}\n` : 'nothing of that kind to write\n';
+}
+
+/** `wrote out/a.svg, out/a.pdf and 3 more files` */
+export function saidWritten(folder: string, names: readonly string[]): string {
   const paths = names.slice(0, NAMED).map((name) => visible(shown(join(folder, name))));
   const more = names.length - paths.length;
   const list = more > 0 ? `${paths.join(', ')} and ${counted(more, 'more file')}` : paths.join(' and ');
-  const next = kinds.has('template') ? '; next: print a template at 100 % and measure its scale bars' : '';
-  return names.length > 0 ? `wrote ${list}${next}\n` : 'nothing of that kind to write\n';
+  return `wrote ${list}`;
 }

@@ -1,7 +1,8 @@
+import { ceilToStep } from '../measure/ruler.js';
 import type { Paper, Size } from '../recipe/recipe.js';
 import type { CompiledOrder } from './compiled-batch.js';
 
-/** What is cut for one envelope: its blank, and its lining if it has one. */
+/** What is cut for one envelope: its blank, and the box of its lining if it has one, up to the ruler's next graduation. */
 export interface Part {
   readonly what: 'blank' | 'lining';
   readonly size: Size;
@@ -14,7 +15,10 @@ export const partsOf = ({ envelope, facts: { blank, liner } }: Pick<CompiledOrde
     ? [
         {
           what: 'lining' as const,
-          size: { width: liner.width, height: liner.height },
+          size: {
+          width: ceilToStep(liner.width, envelope.step.value),
+          height: ceilToStep(liner.height, envelope.step.value),
+        },
           paper: envelope.linerPaper.value,
         },
       ]

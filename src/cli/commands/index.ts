@@ -10,6 +10,7 @@ import { gitDiff } from './git-diff.js';
 import { gitSetup } from './git-setup.js';
 import { gitText } from './git-text.js';
 import { log } from './log.js';
+import { plan } from './plan.js';
 import { newCommand } from './new.js';
 import { show } from './show.js';
 import { watch } from './watch.js';
@@ -22,6 +23,7 @@ export const COMMANDS: readonly Command[] = [
   show,
   build,
   catalogue,
+  plan,
   diff,
   log,
   explain,

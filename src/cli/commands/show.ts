@@ -43,8 +43,8 @@ async function facts(recipes: readonly CompiledRecipe[]): Promise<string> {
 
 async function sheets(recipes: readonly CompiledRecipe[], given: Arguments, host: Host): Promise<string> {
   const { cutSheet } = await import('../../emit/cut-sheet/sheet.js');
-  const { renderCutSheetText } = await import('../../emit/cut-sheet/render-text.js');
+  const { renderSheetText } = await import('../../emit/cut-sheet/render-text.js');
   const palette = (await paletteFor(host.out, host, given)) ?? undefined;
   const width = textWidth(host.out);
-  return recipes.map((recipe) => renderCutSheetText(cutSheet(recipe), palette, width)).join('\n\n');
+  return recipes.map((recipe) => renderSheetText(cutSheet(recipe), palette, width)).join('\n\n');
 }

@@ -1,11 +1,9 @@
 import { takenAs } from '../json/post-facts.js';
 import type { Reading } from '../cut-sheet/content.js';
 import { lengths } from '../cut-sheet/lengths.js';
+import { csvLine, type Field } from '../csv-line.js';
 import type { BookEmitter } from './book.js';
 import type { Leaf, Row } from './leaf.js';
-
-/** A field of the table: a figure in mm or a count as a number, anything else as text. */
-type Field = string | number | null;
 
 interface Column {
   readonly name: string;
@@ -70,23 +68,11 @@ const BYTE_ORDER_MARK = '\ufeff';
 
 /** A book as a table for spreadsheets (RFC 4180): a line of names, then a line for each envelope. */
 export const csv: BookEmitter = async function* ({ book, leaf }, { advance }) {
-  yield Buffer.from(BYTE_ORDER_MARK + line(COLUMNS.map(({ name }) => name)));
+  yield Buffer.from(BYTE_ORDER_MARK + csvLine(COLUMNS.map(({ name }) => name)));
   for (const { title, rows } of book.chapters)
     for (const row of rows) {
       const made = leaf(row);
-      yield Buffer.from(line(COLUMNS.map(({ field }) => field(row, title, made))));
+      yield Buffer.from(csvLine(COLUMNS.map(({ field }) => field(row, title, made))));
       advance();
     }
 };
-
-const line = (fields: readonly Field[]): string => `${fields.map(spelled).join(',')}\r\n`;
-
-function spelled(field: Field): string {
-  if (field === null) return '';
-  if (typeof field === 'number') return `${field}`;
-  const text = FORMULA.test(field) ? `'${field}` : field;
-  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
-}
-
-/** What a spreadsheet program would take for a formula; an apostrophe before it makes it a text there. */
-const FORMULA = /^[\s]*[=+\-@|%]|^[\t\r\n]/;

@@ -49,18 +49,21 @@ export type SectionName =
   | 'margins'
   | 'finished';
 
-export interface Section {
-  readonly name: SectionName;
+export interface Section<Name extends string = SectionName> {
+  readonly name: Name;
   readonly heading: string;
   readonly blocks: readonly Block[];
 }
 
-/** Everything a cut sheet says, in the order in which it is read. Text from the recipe is kept as it is. */
-export interface CutSheet {
+/** Everything a sheet for the bench says, in the order in which it is read. Text from the recipe is kept as it is. */
+export interface Sheet<Name extends string = string> {
   readonly name: string;
   readonly title: string;
-  /** What kind of envelope for what card, in a sentence. */
+  /** What it is about, in a sentence. */
   readonly summary: string;
   readonly notes: readonly string[];
-  readonly sections: readonly Section[];
+  readonly sections: readonly Section<Name>[];
 }
+
+/** The sheet of one envelope. */
+export type CutSheet = Sheet<SectionName>;

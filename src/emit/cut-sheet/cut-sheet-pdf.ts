@@ -1,16 +1,12 @@
 import { dimensions } from '../../drawing/dimensions.js';
-import { place } from '../../drawing/place.js';
 import { stepRows } from '../../drawing/step-strip.js';
 import type { Size } from '../../recipe/recipe.js';
 import type { EmitOptions, Emitter, Job } from '../emitter.js';
 import { KINDS } from '../kinds.js';
-import { paperSize, WIDEST_MARGIN } from '../paper-size.js';
-import { openDocument, type PdfDocument, POINTS_PER_MM } from '../pdf/document.js';
-import { paint } from '../pdf/paint.js';
-import { setSheet } from './page/set-sheet.js';
-import type { Item } from './page/strip.js';
-import type { Measure, Style } from './page/type.js';
+import { POINTS_PER_MM } from '../pdf/document.js';
+import { arrange } from './page/arrange.js';
 import { cutSheet } from './sheet.js';
+import { sheetPdf } from './sheet-pdf.js';
 
 /** The cut sheet as pages to print and lay on the bench, with a dimensioned drawing of the blank. */
 export const cutSheetPdf: Emitter = {
@@ -19,71 +15,18 @@ export const cutSheetPdf: Emitter = {
   emit: async (job, options) => [{ extension: '.cut-sheet.pdf', bytes: await pages(job, options) }],
 };
 
-/** Margins in mm; a printer that needs more gets more. */
-const MARGIN = 15;
-
 /** The box that the drawing of the blank may fill, in mm. */
 const DRAWING: Size = { width: 90, height: 90 };
 
-async function pages(job: Job, options: EmitOptions): Promise<Uint8Array> {
-  const sheet = cutSheet(job);
-  const document = await openDocument(options, { title: `${sheet.title}: cut sheet` });
-  const measure = remembering(
-    (text, { size, font }) => document.measure(text, size / POINTS_PER_MM, font) * POINTS_PER_MM,
-  );
-  const { page: wanted } = options;
-  const size = paperSize(wanted === 'fit' ? null : wanted, job.envelope.units);
-  const page = {
-    width: size.width * POINTS_PER_MM,
-    height: size.height * POINTS_PER_MM,
-    margin: Math.min(Math.max(MARGIN, options.margin), WIDEST_MARGIN) * POINTS_PER_MM,
-  };
+function pages(job: Job, options: EmitOptions): Promise<Uint8Array> {
   const { folding, envelope } = job;
-  const pictures = (width: number) => ({
-    blank: dimensions(folding, envelope, DRAWING, document.measure),
-    fold: stepRows(folding, envelope, width / POINTS_PER_MM, document.measure),
+  const sheet = cutSheet(job);
+  const about = { title: `${sheet.title}: cut sheet`, units: envelope.units };
+  return sheetPdf(sheet, about, options, (drawn) => (page, measure) => {
+    const pictures = {
+      blank: dimensions(folding, envelope, DRAWING, drawn),
+      fold: stepRows(folding, envelope, page.width / POINTS_PER_MM, drawn),
+    };
+    return arrange(sheet, pictures, page, measure);
   });
-  for (const items of setSheet(sheet, page, pictures, measure)) {
-    document.addPage(size);
-    for (const item of items) paintItem(document, item, size);
-  }
-  return document.finish();
-}
-
-/** The same measure, each text measured once: words come back often. */
-function remembering(measure: Measure): Measure {
-  const known = new Map<Style, Map<string, number>>();
-  return (text, style) => {
-    const widths = known.get(style) ?? new Map<string, number>();
-    known.set(style, widths);
-    const width = widths.get(text) ?? measure(text, style);
-    widths.set(text, width);
-    return width;
-  };
-}
-
-const INKS: Readonly<Record<Style['ink'], string>> = { full: '#000000', quiet: '#595959' };
-
-/** Width of a hairline, in points. */
-const HAIRLINE = 0.3;
-
-function paintItem(document: PdfDocument, item: Item, page: Size): void {
-  const { pdf } = document;
-  if (item.kind === 'words') {
-    pdf.font(item.style.font).fontSize(item.style.size).fillColor(INKS[item.style.ink]);
-    pdf.text(document.printable(item.text, item.style.font), item.x, item.y, {
-      lineBreak: false,
-      baseline: 'alphabetic',
-    });
-  } else if (item.kind === 'hairline') {
-    pdf.undash().lineWidth(HAIRLINE);
-    pdf
-      .moveTo(item.x, item.y)
-      .lineTo(item.x + item.width, item.y)
-      .stroke();
-  } else {
-    pdf.fillColor(INKS.full);
-    const [x, y] = [item.x / POINTS_PER_MM, page.height - (item.y + item.height) / POINTS_PER_MM];
-    paint(document, place(item.drawing, { x, y }));
-  }
 }

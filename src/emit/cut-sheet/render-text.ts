@@ -2,14 +2,14 @@ import { type Palette as FindingsPalette, plain } from '../../diagnostics/render
 import { visible } from '../../text/visible.js';
 import { columnsOf } from '../../text/width.js';
 import { wrap } from '../../text/wrap.js';
-import type { Block, Cell, CutSheet, Reading, Section, Step, Table, Term } from './content.js';
+import type { Block, Cell, Reading, Section, Sheet, Step, Table, Term } from './content.js';
 import { NO_BREAK } from './lengths.js';
 
 /** How words are set apart on a terminal, of what findings use. */
 export type Palette = Pick<FindingsPalette, 'strong' | 'faint'>;
 
 /** The sheet for a terminal: lines of at most `width` characters, tables aligned, ending in a line end. */
-export function renderCutSheetText(sheet: CutSheet, palette: Palette = plain, width = 80): string {
+export function renderSheetText(sheet: Sheet, palette: Palette = plain, width = 80): string {
   const page: Page = { palette, width };
   const lines = [
     ...wrapped(sheet.title, page).map(palette.strong),
@@ -38,7 +38,7 @@ const wrapped = (text: string, { width }: Page, less = 0): readonly string[] =>
 /** A column of words is never set narrower, however narrow the terminal. */
 const NARROWEST = 12;
 
-function sectionLines({ heading, blocks }: Section, page: Page): readonly string[] {
+function sectionLines({ heading, blocks }: Section<string>, page: Page): readonly string[] {
   const body = blocks.flatMap((block, index) => [...(index > 0 ? [''] : []), ...blockLines(block, page)]);
   return [page.palette.strong(heading), ...body.map((line) => INDENT + line)];
 }

@@ -1,5 +1,5 @@
-import type { CutSheet } from '../content.js';
-import { arrange, type Pictures } from './arrange.js';
+import type { Size } from '../../../recipe/recipe.js';
+import type { Sheet } from '../content.js';
 import { fillPages } from './fill-pages.js';
 import { words } from './line.js';
 import { setText } from './set-blocks.js';
@@ -20,17 +20,20 @@ const LONGEST_LINE = 486;
 /** From the foot of the text to the foot of the page's margin: room for the running foot. */
 const FOOT_SPACE = 19;
 
-/** The pages of a cut sheet: every item at its place on its page. Pictures are made to the width of its text. */
+/** What stands below the head, set for the text of a page of this size. */
+export type Arrange = (page: Size, measure: Measure) => readonly Strip[];
+
+/** The pages of a sheet: every item at its place on its page. */
 export function setSheet(
-  sheet: CutSheet,
+  sheet: Sheet,
   page: PageSize,
-  pictures: (width: number) => Pictures,
+  arrange: Arrange,
   measure: Measure,
 ): readonly (readonly Item[])[] {
   const width = Math.min(LONGEST_LINE, page.width - 2 * page.margin);
   const height = page.height - 2 * page.margin - FOOT_SPACE;
   const left = (page.width - width) / 2;
-  const body = arrange(sheet, pictures(width), { width, height }, measure);
+  const body = arrange({ width, height }, measure);
   const pages = fillPages([...setHead(sheet, width, measure), ...body], height);
   return pages.map((items, index) => [
     ...items.map((item) => moved(item, left, page.margin)),
@@ -41,7 +44,7 @@ export function setSheet(
 }
 
 /** Title, what it is, and the notes, over a hairline. */
-function setHead({ title, summary, notes }: CutSheet, width: number, measure: Measure): readonly Strip[] {
+function setHead({ title, summary, notes }: Sheet, width: number, measure: Measure): readonly Strip[] {
   const fitting = TITLES.find((style) => setText(title, width, style, measure, 0).length <= 2);
   const style = fitting ?? (TITLES.at(-1) as (typeof TITLES)[number]);
   return [
@@ -61,7 +64,7 @@ const hairline = (width: number, above: number): Strip => ({
 
 /** Name and title, as much of it as there is room for, and which page of how many this is. */
 function setFoot(
-  { name, title }: CutSheet,
+  { name, title }: Sheet,
   page: number,
   pages: number,
   width: number,

@@ -48,5 +48,8 @@ const LOCAL_RULES: Term = {
   text: 'Those of your own workshop, school or country come before these.',
 };
 
+/** For those who only cut. */
+export const CUTTING_CAUTIONS: readonly Term[] = [KNIFE, GUILLOTINE, LOCAL_RULES];
+
 /** All of them, for a book of many envelopes. */
 export const ALL_CAUTIONS: readonly Term[] = [KNIFE, GUILLOTINE, HOT_TOOLS, HOT_WAX, LOCAL_RULES];
