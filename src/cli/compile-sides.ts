@@ -55,7 +55,11 @@ export async function compileSide(
 const NOTHING: Watched = {
   recipes: [],
   batches: [],
-  diagnostics: [], files: new Map(), again: new Set(), troubles: [] };
+  diagnostics: [],
+  files: new Map(),
+  again: new Set(),
+  troubles: [],
+};
 
 /** Says what keeps envelopes of a side from being known. */
 export async function sayHidden({ label }: Side, side: Watched, given: Arguments, host: Host): Promise<void> {

@@ -1,7 +1,13 @@
 import type { Problem } from '../diagnostics/problem.js';
 import { type Palette, plain, renderText } from '../diagnostics/render-text.js';
 import { wrap } from '../text/wrap.js';
-import { BATCH_PROBLEMS, CHANGE_PROBLEMS, FOLDING_PROBLEMS, LANGUAGE_PROBLEMS, PROBLEMS } from '../problems.js';
+import {
+  BATCH_PROBLEMS,
+  CHANGE_PROBLEMS,
+  FOLDING_PROBLEMS,
+  LANGUAGE_PROBLEMS,
+  PROBLEMS,
+} from '../problems.js';
 import { exampleFindings } from './example-findings.js';
 
 /** How a text for people is set. */

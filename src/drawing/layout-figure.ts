@@ -20,21 +20,30 @@ const CLEAR = 1.2;
 const SPACING = 2.2;
 
 /** A sheet as it is cut up, made to fit a box: pieces with their words, offcuts hatched. */
-export function layoutFigure(sheet: Size, parts: readonly LaidOut[], box: Size, measure: TextMeasure): Figure {
+export function layoutFigure(
+  sheet: Size,
+  parts: readonly LaidOut[],
+  box: Size,
+  measure: TextMeasure,
+): Figure {
   const scale = Math.min(box.width / sheet.width, box.height / sheet.height);
-  const scaled = parts.map((part): LaidOut => ({
-    x: part.x * scale,
-    y: part.y * scale,
-    width: part.width * scale,
-    height: part.height * scale,
-    words: part.words,
-  }));
+  const scaled = parts.map(
+    (part): LaidOut => ({
+      x: part.x * scale,
+      y: part.y * scale,
+      width: part.width * scale,
+      height: part.height * scale,
+      words: part.words,
+    }),
+  );
   const [width, height] = [sheet.width * scale, sheet.height * scale];
   return {
     width,
     height,
     drawing: [
-      ...scaled.flatMap((part) => (part.words === null ? hatching(part) : written(part, part.words, measure))),
+      ...scaled.flatMap((part) =>
+        part.words === null ? hatching(part) : written(part, part.words, measure),
+      ),
       ...scaled.map((part) => rectangle('blank', part.x, part.y, part.width, part.height)),
       rectangle('cut', 0, 0, width, height),
     ],

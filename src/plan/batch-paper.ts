@@ -10,9 +10,11 @@ import { type Part, partsOf } from './parts.js';
 export const problem: Problem = {
   name: 'batch-paper',
   severity: 'error',
-  meaning: 'A batch makes an envelope that cannot be cut as asked: no paper, no size of its sheet, or an error on that paper.',
+  meaning:
+    'A batch makes an envelope that cannot be cut as asked: no paper, no size of its sheet, or an error on that paper.',
   matters: 'Sheets cannot be counted, nor cut.',
-  remedy: 'Name a paper in the envelope or after `on`, give that paper a `sheet`, and take one that is large enough.',
+  remedy:
+    'Name a paper in the envelope or after `on`, give that paper a `sheet`, and take one that is large enough.',
   example: {
     wrong: `units in
 

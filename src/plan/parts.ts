@@ -9,16 +9,19 @@ export interface Part {
   readonly paper: Paper | null;
 }
 
-export const partsOf = ({ envelope, facts: { blank, liner } }: Pick<CompiledOrder, 'envelope' | 'facts'>): readonly Part[] => [
+export const partsOf = ({
+  envelope,
+  facts: { blank, liner },
+}: Pick<CompiledOrder, 'envelope' | 'facts'>): readonly Part[] => [
   { what: 'blank', size: blank, paper: envelope.paper.value },
   ...(liner
     ? [
         {
           what: 'lining' as const,
           size: {
-          width: ceilToStep(liner.width, envelope.step.value),
-          height: ceilToStep(liner.height, envelope.step.value),
-        },
+            width: ceilToStep(liner.width, envelope.step.value),
+            height: ceilToStep(liner.height, envelope.step.value),
+          },
           paper: envelope.linerPaper.value,
         },
       ]

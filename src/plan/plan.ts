@@ -100,7 +100,10 @@ const withSpoilage = (count: number, spoilage: number): number => count + Math.c
 
 /** A sum in which one unknown makes all unknown. */
 const sumOf = (numbers: readonly (number | null)[]): number | null =>
-  numbers.reduce((sum, number) => (sum === null || number === null ? null : sum + number), 0 as number | null);
+  numbers.reduce(
+    (sum, number) => (sum === null || number === null ? null : sum + number),
+    0 as number | null,
+  );
 
 interface OfPaper {
   readonly paper: Paper;
@@ -117,7 +120,8 @@ function byPaper(planned: readonly PlannedOrder[]): ReadonlyMap<string, OfPaper>
       const name = part.what === 'blank' ? order.envelope.name : `${order.envelope.name}, ${part.what}`;
       const index = pieces.findIndex((piece) => isSameSize(piece, part.size));
       const known = pieces[index];
-      if (known) pieces[index] = { ...known, count: known.count + cut, names: [...new Set([...known.names, name])] };
+      if (known)
+        pieces[index] = { ...known, count: known.count + cut, names: [...new Set([...known.names, name])] };
       else pieces.push({ ...part.size, count: cut, names: [name] });
     }
   return papers;
@@ -130,20 +134,23 @@ function enter(papers: Map<string, OfPaper>, paper: Paper): OfPaper {
 }
 
 const isSameSize = (one: Size, { width, height }: Part['size']): boolean =>
-  (same(one.width, width) && same(one.height, height)) || (same(one.width, height) && same(one.height, width));
+  (same(one.width, width) && same(one.height, height)) ||
+  (same(one.width, height) && same(one.height, width));
 
 const same = (one: number, other: number): boolean => Math.abs(one - other) <= NOISE;
 
 function planPaper(paper: Paper, pieces: readonly Piece[], others: readonly Servable[]): PlannedPaper {
   const sheet = paper.sheet?.value as Size;
-  const layouts = layOut(pieces, sheet).map(({ sheets, layout }): PlannedLayout => ({
-    sheets,
-    layout,
-    pieces: piecesOf(layout, pieces.length),
-    cuts: cutsOf(layout),
-    steps: cuttingOrder(layout, sheet, pieces),
-    offcuts: offcutsOf(layout, sheet, others),
-  }));
+  const layouts = layOut(pieces, sheet).map(
+    ({ sheets, layout }): PlannedLayout => ({
+      sheets,
+      layout,
+      pieces: piecesOf(layout, pieces.length),
+      cuts: cutsOf(layout),
+      steps: cuttingOrder(layout, sheet, pieces),
+      offcuts: offcutsOf(layout, sheet, others),
+    }),
+  );
   const sheets = layouts.reduce((sum, layout) => sum + layout.sheets, 0);
   const area = pieces.reduce((sum, { width, height, count }) => sum + width * height * count, 0);
   return {
@@ -169,7 +176,9 @@ function offcutsOf(layout: Layout, sheet: Size, others: readonly Servable[]): re
   for (const { width, height } of rests) {
     const key = `${width.toFixed(3)} ${height.toFixed(3)}`;
     const count = 1 + (distinct.get(key)?.count ?? 0);
-    const serves = others.filter(({ blank }) => copiesOf(blank, { width, height }) > 0).map(({ name }) => name);
+    const serves = others
+      .filter(({ blank }) => copiesOf(blank, { width, height }) > 0)
+      .map(({ name }) => name);
     distinct.set(key, { width, height, count, serves });
   }
   return [...distinct.values()].sort((a, b) => b.width * b.height - a.width * a.height);

@@ -83,7 +83,7 @@ export const share: Kind<number> = one('a number with `%`, up to 100 %', (item, 
       message: `${place.what} is ${quote(item.span)}, and more than 100 % is no part of a whole`,
       at: item.span,
       ...(item.kind === 'number' && item.unit === null && value <= 100
-        ? { help: `write \`${text} %\``, fix: [{ span: item.span, text: `${text} %` }] }
+        ? { help: `write \`${text}%\``, fix: [{ span: item.span, text: `${text}%` }] }
         : { help: 'write a number up to 100 with `%`' }),
     }),
   );
@@ -96,7 +96,7 @@ export const count: Kind<number> = one('a whole number', (item, place) => {
     return value === null ? null : Math.round(value);
   place.context.tell(
     report(range, {
-      message: `${place.what} counts sheets, and ${quote(item.span)} is not a whole number`,
+      message: `${place.what} wants a whole number, and ${quote(item.span)} is not one`,
       at: item.span,
       help: `write \`${Math.floor(value)}\` or \`${Math.ceil(value)}\``,
     }),

@@ -62,7 +62,8 @@ function countOf(number: AtomNode, place: Place): number | null {
     report(range, {
       message: `${quote(number.span)} of an envelope are asked for, and it must be 1 to ${MOST_OF_ONE}`,
       at: number.span,
-      help: read < 1 ? 'leave the envelope out, or write how many of it' : 'share them out among several batches',
+      help:
+        read < 1 ? 'leave the envelope out, or write how many of it' : 'share them out among several batches',
     }),
   );
   return null;
@@ -79,7 +80,9 @@ function notAMake(item: ItemNode, place: Place): null {
         ? { help: `write \`${meant}\``, fix: [{ span: item.span, text: meant }] }
         : item.kind === 'word'
           ? { help: `say how many: \`${item.text} 40\`` }
-          : { help: 'write such as `half-letter 40` or `half-letter 40 on kraft`, with a comma between two' }),
+          : {
+              help: 'write such as `half-letter 40` or `half-letter 40 on kraft`, with a comma between two',
+            }),
     }),
   );
   return null;

@@ -167,8 +167,18 @@ export const PROPERTIES = {
     },
   ),
   stock: property(PAPER, count, 'none', 'sheets there are', { harmless: true }),
-  make: property(BATCH, makes, 'must be stated', 'which envelopes, how many of each, and from which paper if not its own'),
-  spoilage: property(BATCH, share, '0 %', 'how many more of each are cut, for those that go wrong: rounded up for each'),
+  make: property(
+    BATCH,
+    makes,
+    'must be stated',
+    'which envelopes, how many of each, and from which paper if not its own',
+  ),
+  spoilage: property(
+    BATCH,
+    share,
+    '0 %',
+    'how many more of each are cut, for those that go wrong: rounded up for each',
+  ),
 } as const;
 
 export type PropertyName = keyof typeof PROPERTIES;

@@ -160,15 +160,12 @@ function resolveEnvelope(
   return withDefaults(header, card, { paper, linerPaper }, gathered);
 }
 
-/** The same cut from another paper, which is named at `span`. */
-const onPaper = (
-  gathered: Gathered | null,
-  paper: BlockDeclaration | null,
-  span: Span,
-): Gathered | null =>
+/** The same cut from another paper, which is named at `span`. What it expects of its figures holds on its own paper only. */
+const onPaper = (gathered: Gathered | null, paper: BlockDeclaration | null, span: Span): Gathered | null =>
   gathered && paper
     ? {
         ...gathered,
+        expects: [],
         entries: new Map(gathered.entries).set('paper', { state: 'stated', value: paper, span, from: null }),
       }
     : gathered;

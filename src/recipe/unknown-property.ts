@@ -32,7 +32,10 @@ export function unknownPropertyOf(entry: PropertyNode, block: BlockNode): Diagno
   const meant = propertyMeant(text, block.type);
   if (meant) return say(none, { help: `did you mean \`${meant}\`?` });
   if (near.length > 0) return say(none, { help: `did you mean ${anyOf(near)}?` });
-  const [other] = nearest(text, OTHERS.filter((name) => !propertiesOf(block.type).includes(name)));
+  const [other] = nearest(
+    text,
+    OTHERS.filter((name) => !propertiesOf(block.type).includes(name)),
+  );
   return say(none, {
     help: other
       ? `did you mean \`${other}\`, which belongs to ${ownerOf(other)}?`

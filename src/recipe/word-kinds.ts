@@ -68,7 +68,11 @@ export const paperName: Kind<BlockDeclaration> = one('the name of a paper', (ite
 });
 
 /** The block of a type that a word names; null where there is none, which is reported. */
-export function blockNamed(word: WordNode, type: 'paper' | 'envelope', place: Place): BlockDeclaration | null {
+export function blockNamed(
+  word: WordNode,
+  type: 'paper' | 'envelope',
+  place: Place,
+): BlockDeclaration | null {
   const { context, file } = place;
   const declaration = context.names.find(word.text, file);
   if (declaration?.kind === type) return declaration;

@@ -9,7 +9,11 @@ import { placed } from '../../src/plan/layout/placed.js';
 import { replay } from './replay.js';
 
 const IN = 25.4;
-const square = (inches: number, count: number): Wanted => ({ width: inches * IN, height: inches * IN, count });
+const square = (inches: number, count: number): Wanted => ({
+  width: inches * IN,
+  height: inches * IN,
+  count,
+});
 const size = (width: number, height: number) => ({ width: width * IN, height: height * IN });
 
 const sheetsOf = (wanted: readonly Wanted[], sheet: { width: number; height: number }): number =>
@@ -40,15 +44,22 @@ test('pieces of one size that lie both ways: four about a hole cannot be cut edg
 
 const pieces = (most: number) =>
   fc.array(
-    fc.record({
-      width: fc.integer({ min: 30, max: 300 }),
-      height: fc.integer({ min: 30, max: 300 }),
-      count: fc.integer({ min: 1, max: 60 }),
-      isSquare: fc.boolean(),
-    }).map(({ width, height, count, isSquare }): Wanted => ({ width, height: isSquare ? width : height, count })),
+    fc
+      .record({
+        width: fc.integer({ min: 30, max: 300 }),
+        height: fc.integer({ min: 30, max: 300 }),
+        count: fc.integer({ min: 1, max: 60 }),
+        isSquare: fc.boolean(),
+      })
+      .map(
+        ({ width, height, count, isSquare }): Wanted => ({ width, height: isSquare ? width : height, count }),
+      ),
     { minLength: 1, maxLength: most },
   );
-const sheets = fc.record({ width: fc.integer({ min: 300, max: 1000 }), height: fc.integer({ min: 300, max: 1000 }) });
+const sheets = fc.record({
+  width: fc.integer({ min: 300, max: 1000 }),
+  height: fc.integer({ min: 300, max: 1000 }),
+});
 
 test('whoever cuts by the steps gets what was asked for, and never from fewer sheets than can be', () => {
   fc.assert(
@@ -98,7 +109,8 @@ test('nothing lies over anything else, nor outside the sheet, and the areas add 
 test('one size never yields less than plain rows', () => {
   fc.assert(
     fc.property(pieces(1), sheets, ([piece = { width: 1, height: 1, count: 1 }], sheet) => {
-      const rows = (a: number, b: number): number => Math.floor(sheet.width / a) * Math.floor(sheet.height / b);
+      const rows = (a: number, b: number): number =>
+        Math.floor(sheet.width / a) * Math.floor(sheet.height / b);
       const { width, height } = piece;
       const yields = mostOfOne(piece, 0, sheet).count;
       expect(yields).toBeGreaterThanOrEqual(Math.max(rows(width, height), rows(height, width)));

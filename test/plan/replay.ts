@@ -16,7 +16,11 @@ const alike = (one: Rectangle, other: Rectangle): boolean =>
  * them as set, lays what comes off back on the table or onto the pile. Returns how many of each piece lie on the piles; throws
  * where a step asks for a part that is not there, leaves something else than it says, or forgets something on the table.
  */
-export function replay(steps: readonly Step[], sheet: Rectangle, wanted: readonly Wanted[]): readonly number[] {
+export function replay(
+  steps: readonly Step[],
+  sheet: Rectangle,
+  wanted: readonly Wanted[],
+): readonly number[] {
   const table: Rectangle[] = [sheet];
   const piles = wanted.map(() => 0);
   const take = (size: Rectangle): void => {
@@ -45,7 +49,8 @@ export function replay(steps: readonly Step[], sheet: Rectangle, wanted: readonl
         off.splice(found, 1);
         if (is.kind === 'part') table.push(size);
         if (is.kind !== 'piece') continue;
-        if (!alikeTurned(size, wanted[is.of])) throw new Error(`${size.width} x ${size.height} is not what is wanted`);
+        if (!alikeTurned(size, wanted[is.of]))
+          throw new Error(`${size.width} x ${size.height} is not what is wanted`);
         piles[is.of] = (piles[is.of] ?? 0) + 1;
       }
     if (off.length > 0) throw new Error(`${off.length} parts are told by nobody`);

@@ -20,6 +20,7 @@ import { compileText } from './compile-text.js';
 export const REFERENCE_PARTS: Readonly<Record<string, () => string>> = {
   properties: () => properties('envelope'),
   'paper properties': () => properties('paper'),
+  'batch properties': () => properties('batch'),
   'catalogue properties': () =>
     table(
       ['name', 'value', 'if left out', 'meaning'],
@@ -107,7 +108,7 @@ const code = (text: string): string => `\`${text}\``;
 /** At most three decimals. */
 const short = (value: number): string => String(Number(value.toFixed(3)));
 
-const properties = (type: 'envelope' | 'paper'): string =>
+const properties = (type: 'envelope' | 'paper' | 'batch'): string =>
   table(
     ['name', 'value', 'if left out', 'meaning'],
     Object.entries(PROPERTIES)

@@ -44,25 +44,37 @@ NAME.plan.json and a picture of each layout, NAME.PAPER-1.svg.`,
     if (batches.length === 0) return worst(code, none(only, compiled, code, host));
     const sound = batches.filter(isSound);
     for (const { batch } of batches.filter((each) => !isSound(each)))
-      complain(host, `${batch.name} is not planned: an error of an envelope, or of the batch, keeps it from being cut`);
+      complain(
+        host,
+        `${batch.name} is not planned: an error of an envelope, or of the batch, keeps it from being cut`,
+      );
     if (sound.length === 0) return worst(code, 1);
     const { planBatch } = await import('../../plan/plan.js');
     const others = compiled.recipes
       .filter(({ diagnostics }) => diagnostics.every(({ severity }) => severity !== 'error'))
       .map(({ envelope, facts }) => ({ name: envelope.name, blank: facts.blank }));
     const plans = sound.map((batch) => planBatch(batch, others));
-    const written = given.value('out') === null ? await print(plans, given, host) : await write(plans, given, host);
+    const written =
+      given.value('out') === null ? await print(plans, given, host) : await write(plans, given, host);
     return worst(code, written, sound.length < batches.length ? 1 : 0);
   },
 };
 
 const isSound = ({ orders, diagnostics }: CompiledBatch): boolean =>
-  [...diagnostics, ...orders.flatMap((order) => order.diagnostics)].every(({ severity }) => severity !== 'error');
+  [...diagnostics, ...orders.flatMap((order) => order.diagnostics)].every(
+    ({ severity }) => severity !== 'error',
+  );
 
 /** Says that there is no such batch; not where what was found may be the reason. */
 function none(only: string | null, { batches }: Compiled, code: ExitCode, host: Host): ExitCode {
   if (code > 0) return code;
-  const near = only === null ? [] : nearest(only, batches.map(({ batch }) => batch.name));
+  const near =
+    only === null
+      ? []
+      : nearest(
+          only,
+          batches.map(({ batch }) => batch.name),
+        );
   complain(
     host,
     only === null

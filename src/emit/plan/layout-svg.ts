@@ -14,7 +14,10 @@ const BOX: Size = { width: 180, height: 180 };
 const MARGIN = 2;
 
 /** A picture for each layout, to scale, with what its file's name says of it: `kraft-1`. */
-export function layoutSvgs(plan: Plan, measure: TextMeasure): readonly { readonly name: string; readonly text: string }[] {
+export function layoutSvgs(
+  plan: Plan,
+  measure: TextMeasure,
+): readonly { readonly name: string; readonly text: string }[] {
   const say = lengthsOf(plan);
   return plan.papers.flatMap((paper) =>
     paper.layouts.map((layout, index) => {

@@ -41,7 +41,11 @@ export function planCsv(plans: readonly Plan[]): string {
             say.read(at).read,
             rounded(at),
             cuts,
-            is.kind === 'part' ? `step ${is.step}` : is.kind === 'piece' ? (pieces[is.of]?.names.join(' or ') ?? '') : 'left over',
+            is.kind === 'part'
+              ? `step ${is.step}`
+              : is.kind === 'piece'
+                ? (pieces[is.of]?.names.join(' or ') ?? '')
+                : 'left over',
             rounded(size.width),
             rounded(size.height),
             count,

@@ -24,7 +24,18 @@ const ofBatch = ({ batch, orders, papers, tape, cost, mass }: Plan) => ({
   mass,
 });
 
-const ofPaper = ({ paper, sheet, pieces, layouts, sheets, bound, rows, used, cost, short }: PlannedPaper) => ({
+const ofPaper = ({
+  paper,
+  sheet,
+  pieces,
+  layouts,
+  sheets,
+  bound,
+  rows,
+  used,
+  cost,
+  short,
+}: PlannedPaper) => ({
   name: paper.name,
   title: paper.title,
   sheet,

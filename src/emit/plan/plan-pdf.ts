@@ -23,6 +23,7 @@ export function planPdf(plan: Plan, options: EmitOptions): Promise<Uint8Array> {
     return sheet.sections.flatMap((section): readonly Strip[] => {
       const strips = setSection(section, width, measure);
       const figure = section.name === 'layout' ? pictures.shift() : undefined;
+      if (section.name === 'paper') return strips.map((strip) => ({ ...strip, keepsWithNext: true }));
       if (!figure) return strips;
       const [heading, ...rest] = strips;
       return [...(heading ? [heading] : []), { ...picture(figure, 6), keepsWithNext: true }, ...below(rest)];

@@ -34,7 +34,8 @@ export function planSheet(plan: Plan): Sheet<PlanSection> {
 function summary({ batch, orders, papers }: Plan): string {
   const asked = orders.reduce((sum, { order }) => sum + order.count, 0);
   const spare = orders.reduce((sum, { cut }) => sum + cut, 0) - asked;
-  const more = spare > 0 ? `, ${spare} more in case some go wrong (${printShort(batch.spoilage * 100, 2)} %)` : '';
+  const more =
+    spare > 0 ? `, ${spare} more in case some go wrong (${printShort(batch.spoilage * 100, 2)} %)` : '';
   return `${counted(asked, 'envelope')}${more}, from ${papers.map(sheetsOf).join(' and ')}.`;
 }
 
@@ -59,7 +60,10 @@ const envelopes = ({ orders }: Plan, say: Lengths): Section<PlanSection> => ({
 function ofPaper(planned: PlannedPaper, say: Lengths): Section<PlanSection> {
   const { paper, sheet, sheets, bound, rows, used, cost, short } = planned;
   const terms: readonly (Term | null)[] = [
-    { label: 'Sheet', text: `${both(say.readSize(sheet))}${paper.title === paper.name ? '' : `, ${paper.title}`}` },
+    {
+      label: 'Sheet',
+      text: `${both(say.readSize(sheet))}${paper.title === paper.name ? '' : `, ${paper.title}`}`,
+    },
     {
       label: 'Take',
       text: `${counted(sheets, 'sheet')}, cut in ${counted(planned.layouts.length, 'way')}; ${printShort(used * 100, 0)} % of the paper becomes envelopes and linings`,
@@ -87,13 +91,23 @@ function ofPaper(planned: PlannedPaper, say: Lengths): Section<PlanSection> {
   };
 }
 
-function ofLayout(layout: PlannedLayout, index: number, planned: PlannedPaper, say: Lengths): Section<PlanSection> {
+function ofLayout(
+  layout: PlannedLayout,
+  index: number,
+  planned: PlannedPaper,
+  say: Lengths,
+): Section<PlanSection> {
   const { sheets, steps, offcuts } = layout;
   const which = planned.layouts.length > 1 ? `, layout ${index + 1}` : '';
   const kept: readonly Block[] =
     offcuts.length === 0
       ? []
-      : [{ kind: 'terms', terms: [{ label: 'Keep', text: offcuts.map((offcut) => keep(offcut, say)).join('; ') }] }];
+      : [
+          {
+            kind: 'terms',
+            terms: [{ label: 'Keep', text: offcuts.map((offcut) => keep(offcut, say)).join('; ') }],
+          },
+        ];
   return {
     name: 'layout',
     heading: `${planned.paper.name}${which}: ${counted(sheets, 'sheet')} of ${piecesIn(layout, planned)}`,
@@ -107,7 +121,11 @@ function ofLayout(layout: PlannedLayout, index: number, planned: PlannedPaper, s
 }
 
 /** One setting of ruler or gauge: what is cut, how often, and what that leaves. */
-function step({ number, part, parts, divides, at, cuts, leaves }: Cut, planned: PlannedPaper, say: Lengths): Step {
+function step(
+  { number, part, parts, divides, at, cuts, leaves }: Cut,
+  planned: PlannedPaper,
+  say: Lengths,
+): Step {
   const what = number === 1 ? 'the sheet' : parts === 1 ? 'the part' : `each of ${parts} parts`;
   const side = part.width === part.height ? 'either side' : `its side of ${both(say.read(part[divides]))}`;
   const often = cuts === 1 ? 'one cut' : `${cuts} cuts, each from the last`;
@@ -152,12 +170,12 @@ function inAll({ tape, cost, mass, papers }: Plan, say: Lengths): Section<PlanSe
             .map(({ width, length }) => `${printShort(length / 1000, 2)} m, ${both(say.exact(width))} wide`)
             .join('; '),
         },
-    { label: 'Cost', text: cost === null ? 'not known: a paper has no `price`' : money(cost) },
+    { label: 'Cost', text: cost === null ? 'not known: a paper has no price' : money(cost) },
     {
       label: 'Mass',
       text:
         mass === null
-          ? 'not known: a paper has no `weight`'
+          ? 'not known: a paper has no weight'
           : `${printShort(mass, 0)} g of envelopes, without what goes in`,
     },
   ];

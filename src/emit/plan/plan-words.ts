@@ -26,6 +26,8 @@ export const piecesIn = ({ pieces: counts }: PlannedLayout, { pieces }: PlannedP
 export const named = (names: readonly string[]): string => names.join(' or ');
 
 /** `5 sheets of kraft` */
-export const sheetsOf = ({ sheets, paper }: PlannedPaper): string => `${counted(sheets, 'sheet')} of ${paper.name}`;
+export const sheetsOf = ({ sheets, paper }: PlannedPaper): string =>
+  `${counted(sheets, 'sheet')} of ${paper.name}`;
 
-export const titleOf = ({ name, title }: Envelope): string => (title.value === name ? name : `${name} (${title.value})`);
+export const titleOf = ({ name, title }: Envelope): string =>
+  title.value === name ? name : `${name} (${title.value})`;

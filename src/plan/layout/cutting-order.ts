@@ -6,7 +6,10 @@ export interface Outcome {
   readonly size: Size;
   readonly count: number;
   /** A piece that is wanted (its index), a part to cut on, or an offcut. */
-  readonly is: { readonly kind: 'piece'; readonly of: number } | { readonly kind: 'part'; readonly step: number } | { readonly kind: 'rest' };
+  readonly is:
+    | { readonly kind: 'piece'; readonly of: number }
+    | { readonly kind: 'part'; readonly step: number }
+    | { readonly kind: 'rest' };
 }
 
 /** One setting of the ruler or the back gauge, for all equal parts of a sheet that are cut alike. */
@@ -54,7 +57,12 @@ export function cuttingOrder(layout: Layout, sheet: Size, wanted: readonly Wante
     numbers.delete(keyOf(open[index] as Open));
     const { divides, at, times, each, remainder } = division;
     const outcome = (part: Layout, partSize: Size, number: number): Outcome => {
-      if (part.kind === 'division') return { size: partSize, count: number, is: { kind: 'part', step: enter(partSize, part, number) + 1 } };
+      if (part.kind === 'division')
+        return {
+          size: partSize,
+          count: number,
+          is: { kind: 'part', step: enter(partSize, part, number) + 1 },
+        };
       if (part.kind === 'rest') return { size: partSize, count: number, is: { kind: 'rest' } };
       const piece = wanted[part.of] ?? partSize;
       return { size: turnedIf(piece, part.turned), count: number, is: { kind: 'piece', of: part.of } };

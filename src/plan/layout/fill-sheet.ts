@@ -50,13 +50,18 @@ export function fillSheet(wanted: readonly Wanted[], left: number[], sheet: Size
     const times = Math.min(left[of] ?? 0, timesIn(region[along], lying[along]));
     left[of] = (left[of] ?? 0) - times;
     const stripSize = { ...region, [divides]: lying[divides] };
-    const strip = divide(stripSize, { divides: along, at: lying[along], times }, { kind: 'piece', of, turned }, (end) =>
-      fill(end, null),
+    const strip = divide(
+      stripSize,
+      { divides: along, at: lying[along], times },
+      { kind: 'piece', of, turned },
+      (end) => fill(end, null),
     );
     const strips = Math.min(timesIn(region[divides], lying[divides]), 1 + repeats(before, left));
     for (let index = 0; index < left.length; index++)
       left[index] = (left[index] ?? 0) - ((before[index] ?? 0) - (left[index] ?? 0)) * (strips - 1);
-    return divide(region, { divides, at: lying[divides], times: strips }, strip, (beyond) => fill(beyond, null));
+    return divide(region, { divides, at: lying[divides], times: strips }, strip, (beyond) =>
+      fill(beyond, null),
+    );
   };
   const choose = (region: Size): Start | null => {
     for (const of of manner.order) {

@@ -17,8 +17,19 @@ const BIASES = [1, 1.15, 1.5] as const;
 export function layOut(wanted: readonly Wanted[], sheet: Size): readonly Cutting[] {
   const pool = wanted.map((piece, of) => mostOfOne(piece, of, sheet));
   const plans = [
-    sizeBySize(wanted, sheet, pool.map(({ layout }) => layout)),
-    ...BIASES.map((bias) => sheetBySheet(wanted, sheet, pool.map(({ layout }) => layout), bias)),
+    sizeBySize(
+      wanted,
+      sheet,
+      pool.map(({ layout }) => layout),
+    ),
+    ...BIASES.map((bias) =>
+      sheetBySheet(
+        wanted,
+        sheet,
+        pool.map(({ layout }) => layout),
+        bias,
+      ),
+    ),
   ];
   return plans.reduce((best, plan) => (isBetter(plan, best) ? plan : best));
 }
@@ -46,7 +57,13 @@ function sizeBySize(wanted: readonly Wanted[], sheet: Size, ofOne: readonly Layo
 }
 
 const sheetBySheet = (wanted: readonly Wanted[], sheet: Size, ofOne: readonly Layout[], bias: number) =>
-  fillUp(wanted, wanted.map(({ count }) => count), sheet, ofOne, bias);
+  fillUp(
+    wanted,
+    wanted.map(({ count }) => count),
+    sheet,
+    ofOne,
+    bias,
+  );
 
 /** Fills the best sheet, takes as many of it as there are pieces for, and goes on with what is left. */
 function fillUp(
@@ -86,7 +103,9 @@ function bestSheet(
     ...mannersFor(wanted, left, sheet).map((manner) => fillSheet(wanted, [...left], sheet, manner)),
   ].map((layout) => ({ layout, value: value(layout), cuts: cutsOf(layout) }));
   return tried.reduce((best, other) =>
-    other.value > best.value + 1e-9 || (other.value > best.value - 1e-9 && other.cuts < best.cuts) ? other : best,
+    other.value > best.value + 1e-9 || (other.value > best.value - 1e-9 && other.cuts < best.cuts)
+      ? other
+      : best,
   ).layout;
 }
 
@@ -101,7 +120,9 @@ function mannersFor(wanted: readonly Wanted[], left: readonly number[], sheet: S
   const wanting = wanted.flatMap((piece, of) => ((left[of] ?? 0) > 0 ? [{ piece, of }] : []));
   const starts = wanting.flatMap(({ piece, of }) => waysToLay(piece, of, sheet));
   const orders = distinct(
-    ORDERS.map((key) => [...wanting].sort((a, b) => key(b.piece) - key(a.piece) || a.of - b.of).map(({ of }) => of)),
+    ORDERS.map((key) =>
+      [...wanting].sort((a, b) => key(b.piece) - key(a.piece) || a.of - b.of).map(({ of }) => of),
+    ),
   );
   const manners = orders.flatMap((order) =>
     [null, ...starts].flatMap((start) => STRIP_MANNERS.map((strips): Manner => ({ order, strips, start }))),

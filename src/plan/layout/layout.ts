@@ -53,19 +53,20 @@ export const withSide = (size: Size, side: Division['divides'], length: number):
 });
 
 /** The size of what remains of a rectangle after the parts of a division. */
-export const remainderOf = (size: Size, { divides, at, times }: Omit<Division, 'each' | 'remainder' | 'kind'>): Size =>
-  withSide(size, divides, size[divides] - at * times);
+export const remainderOf = (
+  size: Size,
+  { divides, at, times }: Omit<Division, 'each' | 'remainder' | 'kind'>,
+): Size => withSide(size, divides, size[divides] - at * times);
 
 /** How many cuts a layout takes, all parts counted. */
 export const cutsOf = (layout: Layout): number =>
   layout.kind === 'division'
-    ? layout.times * (1 + cutsOf(layout.each)) +
-      (layout.remainder === null ? -1 : cutsOf(layout.remainder))
+    ? layout.times * (1 + cutsOf(layout.each)) + (layout.remainder === null ? -1 : cutsOf(layout.remainder))
     : 0;
 
 /** How many pieces of each kind a layout yields, by index. */
 export function piecesOf(layout: Layout, kinds: number): number[] {
-  const counts = new Array<number>(kinds).fill(0);
+  const counts = Array.from({ length: kinds }, () => 0);
   const count = (part: Layout, times: number): void => {
     if (part.kind === 'piece') counts[part.of] = (counts[part.of] ?? 0) + times;
     if (part.kind !== 'division') return;

@@ -20,12 +20,18 @@ export interface LowerBound {
  * Math. Methods of Operations Research 60 (2004): the functions u(k) and U(ε), and that their products bound.
  */
 export function lowerBound(wanted: readonly Wanted[], sheet: Size): LowerBound {
-  const area = sheetsFor(wanted.reduce((sum, { width, height, count }) => sum + width * height * count, 0) / (sheet.width * sheet.height));
+  const area = sheetsFor(
+    wanted.reduce((sum, { width, height, count }) => sum + width * height * count, 0) /
+      (sheet.width * sheet.height),
+  );
   const [across, up] = [worths(wanted, sheet.width), worths(wanted, sheet.height)];
   let sheets = area;
   for (const worthAcross of across)
     for (const worthUp of up) {
-      const total = wanted.reduce((sum, piece) => sum + piece.count * leastWorth(piece, sheet, worthAcross, worthUp), 0);
+      const total = wanted.reduce(
+        (sum, piece) => sum + piece.count * leastWorth(piece, sheet, worthAcross, worthUp),
+        0,
+      );
       sheets = Math.max(sheets, sheetsFor(total));
     }
   return { area, sheets };

@@ -47,7 +47,8 @@ type Places = Readonly<Record<Division['divides'], readonly number[]>>;
 function byCuts(piece: Size, of: number, sheet: Size, places: Places): Yield {
   const known = new Map<number, Choice>();
   const choose = (size: Size): Choice => {
-    const key = indexBelow(places.width, size.width) * (MOST_PLACES + 1) + indexBelow(places.height, size.height);
+    const key =
+      indexBelow(places.width, size.width) * (MOST_PLACES + 1) + indexBelow(places.height, size.height);
     const earlier = known.get(key);
     if (earlier) return earlier;
     const cuts = (['width', 'height'] as const).flatMap((divides) =>

@@ -15,7 +15,9 @@ export function placed(layout: Layout, size: Size, x = 0, y = 0): readonly Place
   const beside = (part: Layout, partSize: Size, offset: number): readonly Placed[] =>
     divides === 'width' ? placed(part, partSize, x + offset, y) : placed(part, partSize, x, y + offset);
   return [
-    ...Array.from({ length: times }, (_, index) => beside(each, withSide(size, divides, at), index * at)).flat(),
+    ...Array.from({ length: times }, (_, index) =>
+      beside(each, withSide(size, divides, at), index * at),
+    ).flat(),
     ...(remainder === null ? [] : beside(remainder, remainderOf(size, layout), times * at)),
   ];
 }

@@ -6,7 +6,11 @@ import type { Item, Strip } from './strip.js';
 import { BODY, HEADING, type Measure, STRONG, type Style, typeset } from './type.js';
 
 /** Sets a section in a column: its heading, then its blocks. */
-export function setSection({ heading, blocks }: Section<string>, width: number, measure: Measure): readonly Strip[] {
+export function setSection(
+  { heading, blocks }: Section<string>,
+  width: number,
+  measure: Measure,
+): readonly Strip[] {
   const title = setText(heading, width, HEADING, measure, 11);
   const body = blocks.flatMap((block, index) => {
     const strips = setBlock(block, width, measure);
