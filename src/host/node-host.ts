@@ -21,7 +21,7 @@ import { whyNot } from './why-not.js';
 import { writeTogether } from './write-together.js';
 
 /** The machine that this process runs on. What few commands need is loaded by those: a start is counted in milliseconds. */
-export function nodeHost(cwd: string = process.cwd(), env: Host['env'] = process.env): Host {
+export function nodeHost(cwd: string = workingFolder(), env: Host['env'] = process.env): Host {
   return {
     cwd,
     env,
@@ -44,6 +44,16 @@ export function nodeHost(cwd: string = process.cwd(), env: Host['env'] = process
     threads: async () => (await import('./threads.js')).threads(cwd),
     onStop,
   };
+}
+
+/** The working folder; where it has been taken away, what the shell called it. */
+function workingFolder(): string {
+  try {
+    return process.cwd();
+  } catch (error) {
+    whyNot(error);
+    return resolve('/', process.env['PWD'] ?? '');
+  }
 }
 
 function stats(path: string): Stats | null {

@@ -116,6 +116,28 @@ test('a file whose folder is gone by now', () => {
   expect(filesIn(join(folder, 'out'))).toEqual({});
 });
 
+test.skipIf(process.platform === 'win32').each([
+  ['check x.plica', 'x.plica'],
+  ['check', '.'],
+  ['build --out out', '.'],
+])('`plica %s` in a working folder that has been taken away', (args, named) => {
+  const ran = shell(scratch(), `mkdir gone; cd gone; rmdir ../gone; plica ${args}`);
+  expect(ran).toEqual({ code: 2, out: '', err: `plica: ${named}: there is no such file or folder\n` });
+});
+
+test.skipIf(process.platform === 'win32')(
+  'what is found without the working folder is checked and built as ever',
+  () => {
+    const folder = scratch({ 'a.plica': SOUND });
+    const ran = shell(
+      folder,
+      'mkdir gone; cd gone; rmdir ../gone; plica build ../a.plica --emit svg --out ../out; plica check - < ../a.plica',
+    );
+    expect(ran).toMatchObject({ code: 0, out: 'nothing wrong in 1 envelope of 1 file\n' });
+    expect(Object.keys(filesIn(join(folder, 'out')))).toEqual(['half-letter.svg']);
+  },
+);
+
 test('the program is where these tests look for it', () => {
   expect(plica('/', '--version')).toMatchObject({ code: 0, err: '' });
   expect(PROGRAM).toMatch(/dist.plica\.cjs$/);
