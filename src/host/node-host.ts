@@ -1,4 +1,5 @@
 import {
+  fstatSync,
   lstatSync,
   readdirSync,
   readFileSync,
@@ -99,6 +100,7 @@ async function readInput(most: number): Promise<Read> {
   const chunks: Uint8Array[] = [];
   let length = 0;
   try {
+    if (fstatSync(0).isDirectory()) return { kind: 'unreadable', reason: `it is ${NO_FILE.folder}` };
     for await (const chunk of process.stdin) {
       chunks.push(chunk);
       length += chunk.length;

@@ -67,3 +67,8 @@ test('a recipe asked for from a closed standard input is an empty one; nobody wa
   for (const from of ['<&-', '< /dev/null'])
     expect(shell(folder, `plica check - ${from}`)).toEqual({ code: 0, out: said, err: '' });
 });
+
+test.skipIf(process.platform === 'win32')('a folder as standard input is refused', () => {
+  const said = { code: 2, out: '', err: 'plica: <stdin>: it is a folder\n' };
+  for (const command of ['check', 'show']) expect(shell(scratch(), `plica ${command} - < .`)).toEqual(said);
+});
