@@ -1,5 +1,6 @@
 import { nodeHost } from '../host/node-host.js';
 import type { Host } from '../host/host.js';
+import { whyNot } from '../host/why-not.js';
 import type { LeafResult, LeafTask } from './catalogue/leaf-work.js';
 import { complain } from './command.js';
 import { run } from './run.js';
@@ -16,11 +17,19 @@ export async function main(): Promise<void> {
   try {
     process.exitCode = await run(process.argv.slice(2), host);
   } catch (error) {
-    const bug = error instanceof Error ? error : new Error(String(error));
-    complain(host, `something went wrong that is no fault of your recipe: ${bug.message}\n${HOW_TO_REPORT}`);
-    if (host.env['PLICA_DEBUG']) host.err.write(`${bug.stack}\n`);
+    if (isUnprinted(error)) complain(host, `what was to be printed cannot be written: ${whyNot(error)}`);
+    else confess(host, error instanceof Error ? error : new Error(String(error)));
     process.exitCode = 2;
   }
+}
+
+/** Whether standard output took no more: a write to any other file is answered where it is asked for. */
+const isUnprinted = (error: unknown): boolean =>
+  error instanceof Error && 'syscall' in error && error.syscall === 'write';
+
+function confess(host: Host, bug: Error): void {
+  complain(host, `something went wrong that is no fault of your recipe: ${bug.message}\n${HOW_TO_REPORT}`);
+  if (host.env['PLICA_DEBUG']) host.err.write(`${bug.stack}\n`);
 }
 
 const HOW_TO_REPORT = `Please report it: run the same command again with PLICA_DEBUG=1 in the environment, and send what

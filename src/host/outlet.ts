@@ -19,19 +19,23 @@ export function outlet(descriptor: 1 | 2): Outlet {
 const stream = (descriptor: 1 | 2) => (descriptor === 1 ? process.stdout : process.stderr);
 
 /** Whether anybody still reads it. */
-function writeAll(descriptor: number, bytes: Buffer): boolean {
+function writeAll(descriptor: 1 | 2, bytes: Buffer): boolean {
   for (let written = 0; written < bytes.length; ) {
     try {
       written += writeSync(descriptor, bytes, written);
     } catch (error) {
       const code = (error as NodeJS.ErrnoException).code;
-      if (code === 'EPIPE') return false;
-      if (code !== 'EAGAIN') throw error;
-      Atomics.wait(PAUSE, 0, 0, 2);
+      if (code === 'EAGAIN') Atomics.wait(PAUSE, 0, 0, 2);
+      else if (isGone(descriptor, code)) return false;
+      else throw error;
     }
   }
   return true;
 }
+
+/** A pipe with no reader, or a terminal that was closed; on a disk the second code means that the disk fails. */
+const isGone = (descriptor: 1 | 2, code: string | undefined): boolean =>
+  code === 'EPIPE' || (code === 'EIO' && fstatSync(descriptor).isCharacterDevice());
 
 /** Waited on while a slow reader makes room. */
 const PAUSE = new Int32Array(new SharedArrayBuffer(4));

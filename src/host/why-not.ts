@@ -8,6 +8,7 @@ const REASONS: Readonly<Record<string, string>> = {
   EEXIST: 'a file is in its place',
   ENOSPC: 'no space is left on the disk',
   EDQUOT: 'no space is left on the disk',
+  EIO: 'the disk failed',
   EROFS: 'the disk is read-only',
   ENAMETOOLONG: 'the name is too long',
   ELOOP: 'its links lead in a circle',

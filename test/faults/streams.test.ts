@@ -72,3 +72,16 @@ test.skipIf(process.platform === 'win32')('a folder as standard input is refused
   const said = { code: 2, out: '', err: 'plica: <stdin>: it is a folder\n' };
   for (const command of ['check', 'show']) expect(shell(scratch(), `plica ${command} - < .`)).toEqual(said);
 });
+
+const hasTerminals = shell('/', 'script -qec true /dev/null').code === 0;
+
+test.skipIf(!hasTerminals)('a terminal that is closed meanwhile is no error (asks for `script`)', () => {
+  const folder = scratch({
+    'a.plica': SOUND,
+    'later.sh': `trap '' HUP
+      (sleep 1; plica show a.plica 2> said; echo "ended with $?" > code; mv code ended) &`,
+  });
+  const script =
+    "script -qec 'bash later.sh' /dev/null; until [ -e ended ]; do sleep 0.1; done; cat said ended";
+  expect(shell(folder, script)).toMatchObject({ code: 0, out: expect.stringMatching(/^\s*ended with 0\n$/) });
+});
