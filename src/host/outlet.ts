@@ -18,7 +18,7 @@ export function outlet(descriptor: 1 | 2): Outlet {
 /** Loads what Node needs for streams: only asked for where it may be a terminal, as a start without it is quicker. */
 const stream = (descriptor: 1 | 2) => (descriptor === 1 ? process.stdout : process.stderr);
 
-/** Whether anybody still reads it. */
+/** Whether anybody still reads it. What cannot be said on standard error is let go: there is nowhere to complain of that. */
 function writeAll(descriptor: 1 | 2, bytes: Buffer): boolean {
   for (let written = 0; written < bytes.length; ) {
     try {
@@ -26,7 +26,7 @@ function writeAll(descriptor: 1 | 2, bytes: Buffer): boolean {
     } catch (error) {
       const code = (error as NodeJS.ErrnoException).code;
       if (code === 'EAGAIN') Atomics.wait(PAUSE, 0, 0, 2);
-      else if (isGone(descriptor, code)) return false;
+      else if (descriptor === 2 || isGone(descriptor, code)) return false;
       else throw error;
     }
   }

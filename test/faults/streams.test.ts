@@ -3,7 +3,7 @@ import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { scratch } from '../support/scratch.js';
-import { envelope, SOUND } from './recipes.js';
+import { envelope, GAPING, SOUND } from './recipes.js';
 import { expectPlainWords, shell } from './run-built.js';
 
 /** So many envelopes that what is said of them is longer than a pipe holds (64 KiB on Linux). */
@@ -71,6 +71,17 @@ test('a recipe asked for from a closed standard input is an empty one; nobody wa
 test.skipIf(process.platform === 'win32')('a folder as standard input is refused', () => {
   const said = { code: 2, out: '', err: 'plica: <stdin>: it is a folder\n' };
   for (const command of ['check', 'show']) expect(shell(scratch(), `plica ${command} - < .`)).toEqual(said);
+});
+
+test.skipIf(process.platform !== 'linux').each([
+  ['check nowhere', 2],
+  ['check a.plica', 0],
+  ['check b.plica', 1],
+  ['build a.plica --emit svg --out out', 0],
+  ['no-such-command', 2],
+])('`plica %s` ends as ever where standard error is full', (args, code) => {
+  const folder = scratch({ 'a.plica': SOUND, 'b.plica': GAPING });
+  expect(shell(folder, `plica ${args} 2> /dev/full`)).toMatchObject({ code, err: '' });
 });
 
 const hasTerminals = shell('/', 'script -qec true /dev/null').code === 0;
