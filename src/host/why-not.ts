@@ -8,6 +8,7 @@ const REASONS: Readonly<Record<string, string>> = {
   EEXIST: 'a file is in its place',
   ENOSPC: 'no space is left on the disk',
   EDQUOT: 'no space is left on the disk',
+  EFBIG: 'the system allows no file of that size',
   EIO: 'the disk failed',
   EROFS: 'the disk is read-only',
   ENAMETOOLONG: 'the name is too long',
