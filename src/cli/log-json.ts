@@ -1,10 +1,11 @@
 import { mainFigures } from '../diff/main-figures.js';
 import { changeOf } from '../diff/render-json.js';
+import { jsonText } from '../text/json-text.js';
 import type { Told } from './told.js';
 
 /** The history of an envelope for programs; log.schema.json says what it holds. The newest first. */
 export const logJson = (path: string, name: string, told: readonly Told[]): string =>
-  `${JSON.stringify({ format: 'plica-log', version: 1, file: path, name, changes: told.map(toldOf) }, null, 2)}\n`;
+  `${jsonText({ format: 'plica-log', version: 1, file: path, name, changes: told.map(toldOf) }, 2)}\n`;
 
 const toldOf = ({ point: { commit, path }, change, isFirst, isCutOff }: Told) => ({
   commit: commit && {

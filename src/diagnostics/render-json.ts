@@ -1,3 +1,4 @@
+import { jsonText } from '../text/json-text.js';
 import type { Span } from '../text/span.js';
 import type { Diagnostic } from './diagnostic.js';
 import { problemsIn } from './problem.js';
@@ -16,7 +17,7 @@ export function renderJson(diagnostics: readonly Diagnostic[]): string {
     remedy,
   }));
   const findings = diagnostics.map(findingOf);
-  return `${JSON.stringify({ format: 'plica-findings', version: 1, findings, rules }, null, 2)}\n`;
+  return `${jsonText({ format: 'plica-findings', version: 1, findings, rules }, 2)}\n`;
 }
 
 /** One finding as plain data. */

@@ -1,5 +1,6 @@
 import type { ArtifactChange, Fix, Location, Log, PhysicalLocation, Region, Result } from 'sarif';
 import type { Edit } from '../text/edit.js';
+import { jsonText } from '../text/json-text.js';
 import type { Span } from '../text/span.js';
 import type { Diagnostic, Label } from './diagnostic.js';
 import { type Problem, problemsIn } from './problem.js';
@@ -31,7 +32,7 @@ export function renderSarif(diagnostics: readonly Diagnostic[], { name, version 
       },
     ],
   };
-  return `${JSON.stringify(log, null, 2)}\n`;
+  return `${jsonText(log, 2)}\n`;
 }
 
 const ruleOf = ({ name, severity, meaning, matters, remedy }: Problem) => ({

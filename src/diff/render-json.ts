@@ -1,4 +1,5 @@
 import { findingOf, placeOf } from '../diagnostics/render-json.js';
+import { jsonText } from '../text/json-text.js';
 import type {
   Changed,
   Difference,
@@ -29,7 +30,7 @@ export function renderJson(difference: Difference): string {
       reaches,
     })),
   };
-  return `${JSON.stringify(content, null, 2)}\n`;
+  return `${jsonText(content, 2)}\n`;
 }
 
 /** What became of one envelope, as the schema's `change` has it. */

@@ -310,6 +310,9 @@ test('a hostile subject is shown, and does nothing', async () => {
   expect(out).not.toMatch(/[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u202a-\u202e]/);
   expect(out).not.toContain('not shown');
   expect((await printed(repository, 'a.plica#tides')).changes[0]?.commit?.subject).toBe(HOSTILE);
+  expect((await said(repository, 'a.plica#tides', '--format', 'json')).out).not.toMatch(
+    /[\p{Cf}\u007f-\u009f]/u,
+  );
 });
 
 test('a long subject hangs beneath its beginning, and no line is too long', async () => {

@@ -1,5 +1,6 @@
 import type { FileLeaves, Leaf, Row } from '../../emit/catalogue/leaf.js';
 import { recipeFacts } from '../../emit/json/render-facts.js';
+import { jsonText } from '../../text/json-text.js';
 import { sha256 } from './leaf-key.js';
 
 /** How the files of facts are called that a book is assembled from. */
@@ -24,10 +25,10 @@ export function factsFile({ file, rows, findings, names, leaves }: FileFacts, ma
     return { ...recipeFacts(row, facts), row, leaf, facts };
   });
   const lines = [
-    `"file": ${JSON.stringify(file)}`,
-    `"recipes": [${recipes.map((recipe) => `\n${JSON.stringify(recipe)}`).join(',')}]`,
-    `"findings": ${JSON.stringify(findings)}`,
-    `"names": ${JSON.stringify(names)}`,
+    `"file": ${jsonText(file)}`,
+    `"recipes": [${recipes.map((recipe) => `\n${jsonText(recipe)}`).join(',')}]`,
+    `"findings": ${jsonText(findings)}`,
+    `"names": ${jsonText(names)}`,
   ];
   const body = Buffer.from(`${lines.join(',\n')}}\n`);
   const head = `{"format":"plica-facts","version":1,"madeBy":"${madeBy}","sum":"${sha256(body)}",\n`;

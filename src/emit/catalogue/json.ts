@@ -1,3 +1,4 @@
+import { jsonText } from '../../text/json-text.js';
 import { recipeFacts } from '../json/render-facts.js';
 import type { BookEmitter } from './book.js';
 
@@ -13,7 +14,7 @@ export const json: BookEmitter = async function* ({ book, leaf }, { advance }) {
     version: 1,
     catalogue: { title, by, note, foreword, page, sections },
   };
-  yield bytes(`${JSON.stringify(head, null, 2).slice(0, -2)},\n  "recipes": [`);
+  yield bytes(`${jsonText(head, 2).slice(0, -2)},\n  "recipes": [`);
   let first = true;
   for (const { rows } of chapters)
     for (const row of rows) {
@@ -29,5 +30,5 @@ const bytes = (text: string): Uint8Array => Buffer.from(text);
 /** A value as JSON, so far in. */
 const indented = (value: unknown, spaces: number, before = ''): string => {
   const space = ' '.repeat(spaces);
-  return space + before + JSON.stringify(value, null, 2).replaceAll('\n', `\n${space}`);
+  return space + before + jsonText(value, 2).replaceAll('\n', `\n${space}`);
 };

@@ -3,6 +3,7 @@
  * In: compiled recipes. Out: text that ends in a line end. Fields are added over time, never renamed.
  * Refuses to know: which of the figures anybody needs.
  */
+import { jsonText } from '../../text/json-text.js';
 import { position } from '../../text/source.js';
 import type { Facts } from '../../folding/facts.js';
 import { postFacts } from './post-facts.js';
@@ -11,7 +12,7 @@ import { type Found, found } from './found.js';
 
 /** Lengths mm, areas mm², masses g, all as made, in full precision. What is unknown or does not apply is null. */
 export function renderFacts(jobs: readonly Job[]): string {
-  return `${JSON.stringify({ format: 'plica-facts', version: 1, recipes: jobs.map(recipe) }, null, 2)}\n`;
+  return `${jsonText({ format: 'plica-facts', version: 1, recipes: jobs.map(recipe) }, 2)}\n`;
 }
 
 function recipe({ envelope, facts, diagnostics }: Job) {

@@ -12,7 +12,7 @@ import type { Row } from '../leaf.js';
 import { client, type Listed, type PageData } from './client.js';
 import { fitOf } from './fit-of.js';
 import { readQuery } from './read-query.js';
-import { jsonText, recipe, words } from './recipe.js';
+import { jsonInPage, recipe, words } from './recipe.js';
 import { searchForm } from './search-form.js';
 import { STYLE } from './style.js';
 import { tableOf } from './table.js';
@@ -39,7 +39,7 @@ export const html: BookEmitter = async function* ({ book, leaf }, { advance }) {
     yield bytes('</section>\n');
   }
   yield bytes(
-    `</main>\n${problems(book)}<script type="application/json" id="data">${jsonText(dataOf(book, rows))}</script>\n`,
+    `</main>\n${problems(book)}<script type="application/json" id="data">${jsonInPage(dataOf(book, rows))}</script>\n`,
   );
   yield bytes(`<script>${SCRIPT}</script>\n</body>\n</html>\n`);
 };

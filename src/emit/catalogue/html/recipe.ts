@@ -1,3 +1,4 @@
+import { jsonText } from '../../../text/json-text.js';
 import { element, escaped } from '../../../text/markup.js';
 import { visible } from '../../../text/visible.js';
 import type { Block, Cell, Section } from '../../cut-sheet/content.js';
@@ -38,13 +39,13 @@ export function recipe(row: Row, leaf: Leaf): string {
         download(`${name}.facts.json`, '.facts', 'application/json', 'Download its figures'),
       ]),
       `<pre tabindex="0" role="region" aria-label="${words(`The recipe of ${row.title}`)}"><code>${escaped(source)}</code></pre>`,
-      `<script type="application/json" class="facts">${jsonText(recipeFacts(row, leaf.facts))}</script>`,
+      `<script type="application/json" class="facts">${jsonInPage(recipeFacts(row, leaf.facts))}</script>`,
     ]),
   ]);
 }
 
 /** JSON that no markup ends. */
-export const jsonText = (value: unknown): string => JSON.stringify(value).replaceAll('<', '\\u003c');
+export const jsonInPage = (value: unknown): string => jsonText(value).replaceAll('<', '\\u003c');
 
 const button = (attributes: Readonly<Record<string, string>>, text: string): string =>
   element('button', { type: 'button', ...attributes }, text);
