@@ -41,13 +41,14 @@ export function brokenHeader({ source, tokens }: BrokenLine): BlockNode | null {
   const type = tokens[0] as Token;
   const name = meantName(tokens);
   if (name === null) return null;
-  const like = tokens[tokens.findIndex((token) => is(token, Like)) + 1];
+  const [like, next] = tokens.slice(tokens.findIndex((token) => is(token, Like)) + 1);
+  const isWhole = is(like, Word) && like !== type && next?.startOffset !== endOf(like as Token);
   return {
     kind: 'block',
     span: spanOfLine(source, tokens),
     type: type.image as BlockNode['type'],
     name: { kind: 'word', span: spanOf(source, tokens[1] as Token), text: name },
-    like: is(like, Word) && like !== type ? word(source, like as Token) : null,
+    like: isWhole ? word(source, like as Token) : null,
     entries: [],
   };
 }

@@ -3,6 +3,7 @@ import { absent, endOf, is, meantAs, readAs, spanOf, type Token } from '../token
 import {
   CloseBrace,
   Colon,
+  Comma,
   Compare,
   Eol,
   Equals,
@@ -116,6 +117,7 @@ function mendHeader(work: Work, type: Token, written: readonly Token[]): readonl
   const like = relation === 'like' ? first : mendLike(work, first);
   const [parent, ...more] = is(parents[0], Colon, Equals) ? dropMark(work, first, parents) : parents;
   if (parent === undefined) return [name, readAs(Like, like)];
+  if (isTorn(parent, more)) return [name, readAs(Like, like), parent, ...more];
   if (more.length > 0) sayOneLike(work, more);
   return [name, readAs(Like, like), bareWord(work, parent)];
 }
@@ -128,6 +130,10 @@ function relationOf([first, second]: readonly Token[]): 'like' | 'other' | null 
   if (is(first, Colon, Equals, Compare)) return 'other';
   return is(first, Word) && likeWords.has(first.image.toLowerCase()) ? 'other' : null;
 }
+
+/** Whether a name is one only up to some character in it. */
+const isTorn = (name: Token, [next]: readonly Token[]): boolean =>
+  next?.startOffset === endOf(name) && !is(next, Comma);
 
 function mendLike(work: Work, first: Token): Token {
   const at = spanOf(work.source, first);

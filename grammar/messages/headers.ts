@@ -25,6 +25,7 @@ export function headerName(stop: Stop): Report | null {
   if (type === undefined || !is(type, BlockType)) return null;
   if (before !== undefined && !is(before, BlockType) && !is(name, Word)) return null;
   if (is(token, OpenBrace)) return nameMissing(stop, type);
+  if (is(line[2], Like) && token !== name) return null;
   const meant = meantName(line);
   if (is(token, Stray) && (meant === null || !/^[ -~]+$/.test(token.image))) return null;
   const end = line.findIndex((part, index) => index > 0 && !is(part, ...partsOfNames));
