@@ -21,12 +21,12 @@ export function writeTogether(folder: string, files: readonly NewFile[]): Writte
       const move: Move = {
         place: place.path,
         beside: besideOf(place.path),
+        mode: place.mode,
         before: place.mode === null ? null : readFileSync(place.path),
         moved: false,
       };
       moves.push(move);
-      writeNew(move.beside, bytes);
-      if (place.mode !== null) chmodSync(move.beside, place.mode);
+      writeBeside(move, bytes);
     }
     for (const move of moves) {
       at = move.place;
@@ -39,30 +39,44 @@ export function writeTogether(folder: string, files: readonly NewFile[]): Writte
   }
 }
 
-/** A file on its way. `before`: what lay in its place; null: nothing. */
+/** A file on its way. `before` and `mode`: what lay in its place, and its permissions; null: nothing did. */
 interface Move {
   readonly place: string;
   readonly beside: string;
+  readonly mode: number | null;
   readonly before: Uint8Array | null;
   moved: boolean;
 }
 
-/** Writes a file that must not be there yet (one left by a process that died is cleared away first). */
-function writeNew(path: string, bytes: Uint8Array): void {
-  rmSync(path, { force: true });
-  writeFileSync(path, bytes, { flag: 'wx' });
+/** Writes a file beside its place, where none must be yet (one left by a process that died is cleared away first). */
+function writeBeside({ beside, mode }: Move, bytes: Uint8Array): void {
+  rmSync(beside, { force: true });
+  writeFileSync(beside, bytes, { flag: 'wx' });
+  if (mode !== null) chmodSync(beside, mode);
 }
 
 function undo(moves: readonly Move[], path: string, reason: string): Written {
-  for (const { place, beside, before, moved } of moves) {
-    try {
-      rmSync(beside, { force: true });
-      if (!moved) continue;
-      if (before === null) rmSync(place);
-      else writeFileSync(place, before);
-    } catch {
-      // The disk refuses this too: what is said about the first refusal is what can be said.
-    }
-  }
+  const clear = (): void => {
+    for (const { beside } of moves) attempt(() => rmSync(beside, { force: true }));
+  };
+  clear(); // first, since what is put back wants room
+  for (const move of moves) if (move.moved) attempt(() => putBack(move));
+  clear();
   return { kind: 'unwritable', path, reason };
+}
+
+/** If the disk refuses this too, what is said about the first refusal is what can be said. */
+function attempt(change: () => void): void {
+  try {
+    change();
+  } catch (error) {
+    whyNot(error);
+  }
+}
+
+/** As it was before, moved there whole as well. */
+function putBack(move: Move): void {
+  if (move.before === null) return rmSync(move.place);
+  writeBeside(move, move.before);
+  renameSync(move.beside, move.place);
 }

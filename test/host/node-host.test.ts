@@ -100,6 +100,17 @@ test('writing: where one file cannot be, the others are as they were', () => {
   expect(readFileSync(join(folder, 'a.pdf'), 'utf8')).toBe('old');
 });
 
+test('writing: where one file cannot be moved into its place, what was moved before is put back', () => {
+  const folder = scratch({ 'a.pdf': 'old', 'mine.txt': 'mine' });
+  chmodSync(join(folder, 'a.pdf'), 0o640);
+  // The last has been moved away already, as the one before it.
+  const files = ['a.pdf', 'b.pdf', 'b.pdf'].map((name) => ({ name, bytes: bytes('new') }));
+  expect(host.write(folder, files)).toMatchObject({ kind: 'unwritable', path: join(folder, 'b.pdf') });
+  expect(readdirSync(folder).sort()).toEqual(['a.pdf', 'mine.txt']);
+  expect(readFileSync(join(folder, 'a.pdf'), 'utf8')).toBe('old');
+  expect(statSync(join(folder, 'a.pdf')).mode & 0o777).toBe(0o640);
+});
+
 test('writing: a file in place of the folder is said, and kept', () => {
   const folder = scratch({ out: 'mine' });
   const files = [{ name: 'a.pdf', bytes: bytes('A') }];
