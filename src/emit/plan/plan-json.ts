@@ -1,8 +1,9 @@
+import { jsonText } from '../../text/json-text.js';
 import type { Plan, PlannedPaper } from '../../plan/plan.js';
 
 /** Plans for programs: lengths mm, masses g, in full precision; null is unknown. Fields are added over time, never renamed. */
 export const planJson = (plans: readonly Plan[]): string =>
-  `${JSON.stringify({ format: 'plica-plan', version: 1, batches: plans.map(ofBatch) }, null, 2)}\n`;
+  `${jsonText({ format: 'plica-plan', version: 1, batches: plans.map(ofBatch) }, 2)}\n`;
 
 const ofBatch = ({ batch, orders, papers, tape, cost, mass }: Plan) => ({
   name: batch.name,
