@@ -7,7 +7,7 @@ import { batchFindings } from './plan/batch-paper.js';
 import type { CompiledBatch } from './plan/compiled-batch.js';
 import type { Batch } from './recipe/batch.js';
 import type { Input, Reader } from './recipe/reader.js';
-import type { Envelope } from './recipe/recipe.js';
+import type { Envelope, Paper } from './recipe/recipe.js';
 import { resolve } from './recipe/resolve.js';
 import { check } from './rules/index.js';
 import { byText } from './text/by-text.js';
@@ -25,6 +25,8 @@ export interface CompiledRecipe {
 export interface Compilation {
   readonly recipes: readonly CompiledRecipe[];
   readonly batches: readonly CompiledBatch[];
+  /** Every paper that is stated, here or in a file that is used. */
+  readonly papers: readonly Paper[];
   /** Every finding, of language, of folding and of batches, in order: file, offset, rule. */
   readonly diagnostics: readonly Diagnostic[];
 }
@@ -38,16 +40,19 @@ export function compile(
   read: Reader,
   made: (envelope: Envelope) => CompiledRecipe = compileEnvelope,
 ): Compilation {
-  const { envelopes, diagnostics, batches: stated } = resolve(inputs, read);
+  const { envelopes, diagnostics, batches: stated, papers } = resolve(inputs, read);
   const recipes = envelopes.map(made);
   const told = recipes.flatMap((recipe) => recipe.diagnostics);
   const batches = stated.map((batch) => compileBatch(batch, told));
   const all = [...diagnostics, ...told, ...batches.flatMap((batch) => batch.diagnostics)];
-  return { recipes, batches, diagnostics: inOrder(all, inputs) };
+  return { recipes, batches, papers, diagnostics: inOrder(all, inputs) };
 }
 
 /** The findings about envelopes and batches that compiled: none of them keeps an envelope from being known. */
-export const ownedFindings = ({ recipes, batches }: Compilation): ReadonlySet<Diagnostic> =>
+export const ownedFindings = ({
+  recipes,
+  batches,
+}: Pick<Compilation, 'recipes' | 'batches'>): ReadonlySet<Diagnostic> =>
   new Set([...recipes, ...batches].flatMap(({ diagnostics }) => diagnostics));
 
 /** Works out the envelopes of a batch, each on its paper. What is `told` of an envelope already is not said again. */

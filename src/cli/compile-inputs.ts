@@ -24,10 +24,9 @@ export const compileInputs = async (given: Arguments, host: Host): Promise<Compi
 /** Compiles what was read for a command, and says what could not be. */
 export function compileRead({ files, limits, troubles }: Inputs, host: Host): Compiled {
   for (const trouble of troubles) complain(host, trouble);
-  const { recipes, batches, diagnostics } = compileFiles(files, host);
+  const { diagnostics, ...compiled } = compileFiles(files, host);
   return {
-    recipes,
-    batches,
+    ...compiled,
     diagnostics: [...limits, ...diagnostics],
     files: files.length + limits.length,
     code: troubles.length > 0 ? 2 : 0,

@@ -55,6 +55,7 @@ export async function compileSide(
 const NOTHING: Watched = {
   recipes: [],
   batches: [],
+  papers: [],
   diagnostics: [],
   files: new Map(),
   again: new Set(),

@@ -73,6 +73,7 @@ export async function lookAgain(
   return {
     recipes: compiled.recipes,
     batches: compiled.batches,
+    papers: compiled.papers,
     diagnostics: [...inputs.limits, ...compiled.diagnostics],
     files,
     again: again ?? namesOf(affected(files, before), files),

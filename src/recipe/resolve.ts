@@ -32,6 +32,8 @@ export interface Resolved {
   readonly catalogues: readonly Catalogue[];
   /** The `batch` statements of the given files, in their order. Those with an error are left out. */
   readonly batches: readonly Batch[];
+  /** Of the given files and all they use. Those with an error are left out. */
+  readonly papers: readonly Paper[];
 }
 
 /** From files to envelopes: what they use is read, names are found, `like` is followed, sums are done, defaults filled in. */
@@ -85,8 +87,11 @@ export function resolve(inputs: readonly Input[], read: Reader): Resolved {
   const batches = given('batch').flatMap(
     (declaration) => resolveBatch(declaration, gathered(declaration), ordered, tell) ?? [],
   );
+  const shelf = declarations.flatMap((declaration) =>
+    declaration.kind === 'paper' && !names.refused.has(declaration) ? (papers(declaration) ?? []) : [],
+  );
   const catalogues = readCatalogues(files, context);
-  return { envelopes, diagnostics: saidOnce(diagnostics), catalogues, batches };
+  return { envelopes, diagnostics: saidOnce(diagnostics), catalogues, batches, papers: shelf };
 }
 
 /** The catalogues of the given files; a folder has one. */

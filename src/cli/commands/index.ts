@@ -5,6 +5,7 @@ import { check } from './check.js';
 import { completion } from './completion.js';
 import { diff } from './diff.js';
 import { explain } from './explain.js';
+import { fit } from './fit.js';
 import { format } from './format.js';
 import { gitDiff } from './git-diff.js';
 import { gitSetup } from './git-setup.js';
@@ -24,6 +25,7 @@ export const COMMANDS: readonly Command[] = [
   build,
   catalogue,
   plan,
+  fit,
   diff,
   log,
   explain,

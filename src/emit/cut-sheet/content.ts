@@ -57,6 +57,7 @@ export interface Section<Name extends string = SectionName> {
 
 /** Everything a sheet for the bench says, in the order in which it is read. Text from the recipe is kept as it is. */
 export interface Sheet<Name extends string = string> {
+  /** The name of what it is about in its recipe; empty where it has none. */
   readonly name: string;
   readonly title: string;
   /** What it is about, in a sentence. */

@@ -13,7 +13,7 @@ export function renderSheetText(sheet: Sheet, palette: Palette = plain, width = 
   const page: Page = { palette, width };
   const lines = [
     ...wrapped(sheet.title, page).map(palette.strong),
-    ...wrapped(sheet.name, page).map(palette.faint),
+    ...(sheet.name === '' ? [] : wrapped(sheet.name, page).map(palette.faint)),
     '',
     ...wrapped(sheet.summary, page),
     ...sheet.notes.flatMap((note) => ['', ...wrapped(note, page)]),
