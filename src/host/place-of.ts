@@ -1,13 +1,4 @@
-import {
-  accessSync,
-  constants,
-  lstatSync,
-  mkdirSync,
-  readdirSync,
-  realpathSync,
-  rmSync,
-  statSync,
-} from 'node:fs';
+import { accessSync, constants, lstatSync, mkdirSync, realpathSync, statSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import type * as WorkerThreads from 'node:worker_threads';
 import { builtin } from './builtin.js';
@@ -37,27 +28,6 @@ export function placeOf(path: string): Place | string {
 export function besideOf(path: string): string {
   const { threadId } = builtin<typeof WorkerThreads>('node:worker_threads');
   return join(dirname(path), `.${basename(path)}.${process.pid}${threadId > 0 ? `-${threadId}` : ''}.part`);
-}
-
-/** Takes away what processes that are no more left beside a file while they wrote it. */
-export function dropAbandoned(path: string): void {
-  const folder = dirname(path);
-  for (const name of readdirSync(folder)) {
-    const [, file, pid] = ABANDONED.exec(name) ?? [];
-    if (file === basename(path) && !isRunning(Number(pid))) rmSync(join(folder, name), { force: true });
-  }
-}
-
-/** As `besideOf` calls it. */
-const ABANDONED = /^\.(.+)\.(\d+)(?:-\d+)?\.part$/;
-
-function isRunning(pid: number): boolean {
-  try {
-    process.kill(pid, 0);
-    return true;
-  } catch (error) {
-    return error instanceof Error && 'code' in error && error.code !== 'ESRCH';
-  }
 }
 
 /**

@@ -1,8 +1,9 @@
 import { chmodSync, closeSync, openSync, renameSync, rmSync, writeSync } from 'node:fs';
-import { dirname } from 'node:path';
+import { basename, dirname } from 'node:path';
+import { dropAbandoned } from './abandoned.js';
 import type { Written } from './host.js';
 import { onStop } from './on-stop.js';
-import { besideOf, dropAbandoned, makeFolder, type Place, placeOf } from './place-of.js';
+import { besideOf, makeFolder, type Place, placeOf } from './place-of.js';
 import { whyNot } from './why-not.js';
 
 /** Writes a file piece by piece beside its place, and moves it there when it is whole; else what was written is taken away. */
@@ -15,7 +16,7 @@ export async function writeStream(path: string, pieces: AsyncIterable<Uint8Array
     const found = placeOf(path);
     if (typeof found === 'string') return refused(found);
     place = found;
-    dropAbandoned(place.path);
+    dropAbandoned(dirname(place.path), [basename(place.path)]);
     rmSync(besideOf(place.path), { force: true });
     file = openSync(besideOf(place.path), 'wx');
   } catch (error) {

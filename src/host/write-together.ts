@@ -1,5 +1,6 @@
 import { chmodSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { dropAbandoned } from './abandoned.js';
 import type { NewFile, Written } from './host.js';
 import { besideOf, makeFolder, placeOf } from './place-of.js';
 import { whyNot } from './why-not.js';
@@ -14,6 +15,10 @@ export function writeTogether(folder: string, files: readonly NewFile[]): Writte
   let at = folder;
   try {
     makeFolder(folder);
+    dropAbandoned(
+      folder,
+      files.map(({ name }) => name),
+    );
     for (const { name, bytes } of files) {
       at = join(folder, name);
       const place = placeOf(at);

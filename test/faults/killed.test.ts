@@ -98,6 +98,7 @@ test.each([
     putBack();
     run();
     const last = filesIn(out);
+    expect(Object.keys(last)).toEqual(names);
     for (const name of names) expect(last[name] === after[name]).toBe(true);
   },
 );

@@ -1,4 +1,4 @@
-import { execFileSync } from 'node:child_process';
+import { execFileSync, spawnSync } from 'node:child_process';
 import {
   chmodSync,
   mkdirSync,
@@ -109,6 +109,19 @@ test('writing: where one file cannot be moved into its place, what was moved bef
   expect(readdirSync(folder).sort()).toEqual(['a.pdf', 'mine.txt']);
   expect(readFileSync(join(folder, 'a.pdf'), 'utf8')).toBe('old');
   expect(statSync(join(folder, 'a.pdf')).mode & 0o777).toBe(0o640);
+});
+
+test('writing: what a process that is no more left half written is taken away, and nothing else', () => {
+  const { pid: gone } = spawnSync('true');
+  const strangers = ['.notes.txt.1.part', `.b.pdf.${gone}.part`, `.a.pdf.${gone}.part.txt`, '.a.pdf.part'];
+  const running = `.a.pdf.${process.ppid}.part`;
+  const folder = scratch(
+    Object.fromEntries(
+      [...strangers, running, `.a.pdf.${gone}.part`, `.a.pdf.${gone}-3.part`].map((name) => [name, '']),
+    ),
+  );
+  expect(host.write(folder, [{ name: 'a.pdf', bytes: bytes('new') }])).toEqual({ kind: 'written' });
+  expect(readdirSync(folder).sort()).toEqual([...strangers, running, 'a.pdf'].sort());
 });
 
 test('writing: a file in place of the folder is said, and kept', () => {
