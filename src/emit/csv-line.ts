@@ -1,3 +1,5 @@
+import { visible } from '../text/visible.js';
+
 /** A field of a table: a figure or a count as a number, anything else as text; null is nothing. */
 export type Field = string | number | null;
 
@@ -7,9 +9,10 @@ export const csvLine = (fields: readonly Field[]): string => `${fields.map(spell
 function spelled(field: Field): string {
   if (field === null) return '';
   if (typeof field === 'number') return `${field}`;
-  const text = FORMULA.test(field) ? `'${field}` : field;
-  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+  const seen = visible(field);
+  const text = FORMULA.test(seen) ? `'${seen}` : seen;
+  return /[",]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }
 
 /** What a spreadsheet program would take for a formula; an apostrophe before it makes it a text there. */
-const FORMULA = /^[\s]*[=+\-@|%]|^[\t\r\n]/;
+const FORMULA = /^\s*[=+\-@|%]/;

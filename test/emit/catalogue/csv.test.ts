@@ -14,6 +14,10 @@ envelope d { card: A6
   title: "@sum" }
 envelope e { card: A6
   title: "  = 1" }
+envelope f { card: A6
+  title: "\t= \u001b[2J\u202e1" }
+envelope g { card: A6
+  title: "\u200b=1" }
 `;
 
 /** Read as RFC 4180 says, by a library that had no part in writing it. */
@@ -81,6 +85,8 @@ test('no text is a formula, and numbers stay numbers', async () => {
     "'-2",
     "'@sum",
     "'  = 1",
+    "' = \\u{1b}[2J\\u{202e}1",
+    '\\u{200b}=1',
   ]);
   expect(read.every((line) => Number.isFinite(Number(line['card_width_mm'])))).toBe(true);
 });
