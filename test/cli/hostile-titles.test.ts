@@ -1,4 +1,5 @@
 /* What a title says is text and nothing else, in whatever is printed or written of it. */
+import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { describe, expect, test } from 'vitest';
 import { plica } from '../support/command-line.js';
 
@@ -58,3 +59,82 @@ test.each(['json', 'sarif', 'line', 'text'])(
     if (format === 'json') expectTame(out.replaceAll('-', ' '));
   },
 );
+
+/** Each would be more than text in one of the formats, if it were let. */
+const PAYLOADS = [
+  TITLE,
+  '<script>alert(1)</script><img src=x onerror=alert(1)>',
+  '</title></svg></script></style><script>alert(1)</script>',
+  "]]> --> ?> <![CDATA[ <!-- <?xml ?> <!DOCTYPE x [<!ENTITY y SYSTEM 'file:///etc/passwd'>]> &y;",
+  ') Tj ET endstream endobj (',
+  '/JavaScript (app.alert(1)) >> /OpenAction <<',
+  "=HYPERLINK('http://x') @SUM(1) |calc",
+  '%%d ^J 0\u200b SECTION ENTITIES',
+  '| a | b | ![x](http://x) [y](javascript:alert(1)) `c`',
+];
+
+/** Every file that is made of an envelope, and the catalogue in every format. */
+async function allOf(title: string): Promise<ReadonlyMap<string, Uint8Array>> {
+  const text = `units in\n\nenvelope tides {\n  title: "${title}"\n  note: "${title}"\n  card: A6\n}\n`;
+  const made = new Map<string, Uint8Array>();
+  for (const line of [
+    'build in --emit all,facts --out out',
+    ...['pdf', 'html', 'csv', 'md', 'json'].map(
+      (format) => `catalogue in --no-cache --out out/book.${format}`,
+    ),
+  ]) {
+    const { code, files } = await plica(line, { files: { 'in/tides.plica': text } });
+    expect({ line, code }).toEqual({ line, code: 0 });
+    for (const [path, bytes] of files) if (path.startsWith('/studio/out/')) made.set(path, bytes);
+  }
+  return made;
+}
+
+/** The names of a text's elements and attributes, each once, and how many scripts there are. */
+function markupIn(text: string): readonly unknown[] {
+  const tags = text.replace(/"[^"<>]*"/g, '""').match(/<[a-z!?/][^>]*>/gi) ?? [];
+  const names = tags.flatMap((tag) => tag.match(/^<[^\s>]+|\s[a-z-:]+(?==)/gi) ?? []);
+  return [tags.filter((tag) => /^<script/i.test(tag)).length, [...new Set(names)].sort()];
+}
+
+const harmless = await allOf('Tide table');
+
+describe.each(PAYLOADS)('%j', async (payload) => {
+  const made = await allOf(payload);
+
+  test('the same files as of any title', () => {
+    expect([...made.keys()]).toEqual([...harmless.keys()]);
+    expect(made.size).toBe(14);
+  });
+
+  test.each([...made.keys()].filter((path) => /\.(svg|html)$/.test(path)))(
+    '%s: no markup of its own',
+    (path) => {
+      const [is, was] = [made, harmless].map((files) =>
+        markupIn(Buffer.from(files.get(path) ?? []).toString()),
+      );
+      expect(is).toEqual(was);
+    },
+  );
+
+  test.each([...made.keys()].filter((path) => path.endsWith('.pdf')))(
+    '%s: no script, no action',
+    async (path) => {
+      const document = await getDocument({ data: (made.get(path) ?? new Uint8Array()).slice(), verbosity: 0 })
+        .promise;
+      expect(await document.getOpenAction()).toBe(null);
+      expect(await document.getJSActions()).toBe(null);
+      expect(await document.getAttachments()).toBe(null);
+      await document.destroy();
+    },
+  );
+
+  // The page holds the recipe as it was written, to be downloaded; lines of the table end as RFC 4180 says.
+  test.each([...made.keys()].filter((path) => !/\.(pdf|html)$/.test(path)))(
+    '%s: no character does anything',
+    (path) => {
+      const text = Buffer.from(made.get(path) ?? []).toString();
+      expect(slyIn(path.endsWith('.csv') ? text.slice(1).replaceAll('\r\n', '\n') : text)).toEqual([]);
+    },
+  );
+});
