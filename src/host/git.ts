@@ -1,4 +1,5 @@
 import type * as ChildProcess from 'node:child_process';
+import { existsSync } from 'node:fs';
 import { visible } from '../text/visible.js';
 import { builtin } from './builtin.js';
 import type { GitResult, Host } from './host.js';
@@ -24,7 +25,7 @@ export function git(cwd: string, env: Host['env'], args: readonly string[], inpu
     return { kind: 'ended', code: ran.status, out: ran.stdout, err: ran.stderr.toString('utf8') };
   }
   if (ran.error === undefined) return trouble(`git was stopped (${ran.signal ?? 'by the system'})`);
-  return trouble(notRun(ran.error));
+  return trouble(notRun(ran.error, cwd));
 }
 
 /** The most that git may write. In bytes. */
@@ -51,9 +52,10 @@ const trouble = (reason: string): GitResult => ({ kind: 'trouble', reason });
 
 const isTooMuch = (error: NodeJS.ErrnoException | undefined): boolean => error?.code === 'ENOBUFS';
 
-function notRun(error: NodeJS.ErrnoException): string {
+function notRun(error: NodeJS.ErrnoException, cwd: string): string {
   if (isTooMuch(error)) return 'git wrote more than plica takes (256 MiB)';
-  if (error.code === 'ENOENT') return 'git is not installed, or not on the PATH';
+  if (error.code === 'ENOENT')
+    return existsSync(cwd) ? 'git is not installed, or not on the PATH' : 'the working folder is gone';
   return `git could not be run: ${visible(error.message)}`;
 }
 

@@ -125,6 +125,12 @@ test.skipIf(process.platform === 'win32').each([
   expect(ran).toEqual({ code: 2, out: '', err: `plica: ${named}: there is no such file or folder\n` });
 });
 
+test.skipIf(process.platform === 'win32')('there, git is not said to be missing', () => {
+  const { code, err } = shell(scratch(), 'mkdir gone; cd gone; rmdir ../gone; plica diff HEAD');
+  expect(code).toBe(2);
+  expect(err).toMatch(/^plica: HEAD: .*\(the working folder is gone\)\n$/);
+});
+
 test.skipIf(process.platform === 'win32')(
   'what is found without the working folder is checked and built as ever',
   () => {
