@@ -112,7 +112,7 @@ function mendHeader(work: Work, type: Token, written: readonly Token[]): readonl
     return [name];
   }
   const relation = relationOf(others);
-  if (relation === null) return [name, ...others];
+  if (relation === null) return [name, ...others.map(asLike)];
   const [first, ...parents] = others as [Token, ...Token[]];
   const like = relation === 'like' ? first : mendLike(work, first);
   const [parent, ...more] = is(parents[0], Colon, Equals) ? dropMark(work, first, parents) : parents;
@@ -121,6 +121,10 @@ function mendHeader(work: Work, type: Token, written: readonly Token[]): readonl
   if (more.length > 0) sayOneLike(work, more);
   return [name, readAs(Like, like), bareWord(work, parent)];
 }
+
+/** The word `like` after what is no name: the name ends there all the same. */
+const asLike = (token: Token, index: number, { length }: readonly Token[]): Token =>
+  is(token, Word) && token.image === 'like' && index < length - 1 ? readAs(Like, token) : token;
 
 /** Whether what follows a name says what the block is like, by that word or another. */
 function relationOf([first, second]: readonly Token[]): 'like' | 'other' | null {

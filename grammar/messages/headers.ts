@@ -32,7 +32,7 @@ export function headerName(stop: Stop): Report | null {
   const at = end > 1 && name !== undefined ? spanOf(source, name, line[end - 1]) : spanOf(source, token);
   const words = line.slice(1, end);
   const orLike =
-    words.length === 2 && words.every((word) => is(word, Word))
+    words.length === 2 && words.every((word) => is(word, Word)) && !is(line[end], Like)
       ? `, or \`${type.image} ${words
           .map(({ image }) => image)
           .join(' like ')
