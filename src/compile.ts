@@ -9,7 +9,8 @@ import type { Batch } from './recipe/batch.js';
 import type { Input, Reader } from './recipe/reader.js';
 import type { Envelope, Paper } from './recipe/recipe.js';
 import { resolve } from './recipe/resolve.js';
-import { check } from './rules/index.js';
+import { check, severitiesOf } from './rules/index.js';
+import type { Tried } from './fit/wish.js';
 import { byText } from './text/by-text.js';
 
 /** One envelope, all the way: what was meant, how it folds, its numbers, and what there is to say about it. */
@@ -67,6 +68,13 @@ export function compileEnvelope(envelope: Envelope): CompiledRecipe {
   const folding = fold(envelope);
   const facts = measure(envelope, folding);
   return { envelope, folding, facts, diagnostics: check(envelope, folding, facts) };
+}
+
+/** An envelope, all the way but for the words: how grave what there is to say about it is. */
+export function tryEnvelope(envelope: Envelope): Tried {
+  const folding = fold(envelope);
+  const facts = measure(envelope, folding);
+  return { envelope, facts, severities: severitiesOf(envelope, folding, facts) };
 }
 
 /** Files in the order in which they were given, those that are only used after them by name; then offset, then rule. */

@@ -4,7 +4,8 @@ import type { Size } from '../recipe/recipe.js';
 import { sizeNamed, sizeNames } from '../stock/sizes.js';
 import type { Served, Shape, SheetFit } from './fit.js';
 import { largestCard } from './largest-card.js';
-import { type Compile, type Compiled, passes, recipeText, type Wish } from './wish.js';
+import type { Made } from './taken-by.js';
+import { type Try, passes, recipeText, type Wish } from './wish.js';
 
 /** Cards between these sides are looked up by name, in mm: smaller ones are no cards, larger ones no envelopes. */
 const LEAST_SIDE = 50;
@@ -27,8 +28,8 @@ export function fitSheet(
     depth,
     shapes,
   }: { readonly units: Units; readonly depth: number; readonly shapes: readonly Shape[] },
-  recipes: readonly Compiled[],
-  compile: Compile,
+  recipes: readonly Made[],
+  attempt: Try,
 ): SheetFit {
   return {
     kind: 'sheet',
@@ -37,17 +38,16 @@ export function fitSheet(
     depth,
     largest: shapes.map((shape) => ({
       shape,
-      found: largestCard({ units, sheet, ratio: shape.ratio, depth }, compile),
+      found: largestCard({ units, sheet, ratio: shape.ratio, depth }, attempt),
     })),
-    sizes: namedSizes(sheet, units, depth, compile),
+    sizes: namedSizes(sheet, units, depth, attempt),
     recipes: recipes
-      .filter(({ diagnostics }) => diagnostics.every(({ severity }) => severity !== 'error'))
       .map(({ envelope: { name }, facts: { blank } }) => ({ name, blank, copies: copiesOf(blank, sheet) }))
       .filter(({ copies }) => copies > 0),
   };
 }
 
-function namedSizes(sheet: Size, units: Units, depth: number, compile: Compile): readonly Served[] {
+function namedSizes(sheet: Size, units: Units, depth: number, attempt: Try): readonly Served[] {
   const cards = [...new Set(sizeNames())].flatMap((name) => sizeNamed(name) ?? []);
   return cards
     .filter(({ name, short, long }) => short >= LEAST_SIDE && long <= MOST_SIDE && !name.startsWith('iso-'))
@@ -56,11 +56,11 @@ function namedSizes(sheet: Size, units: Units, depth: number, compile: Compile):
         units,
         card: { width: long, height: short },
         sheet,
-        ...(depth > 0 ? { depth, bulk: depth } : {}),
+        ...(depth > 0 ? { depth } : {}),
       };
-      const compiled = compile(recipeText(wish));
-      if (!passes(compiled)) return [];
-      return [{ name, wish, compiled, copies: copiesOf(compiled.facts.blank, sheet) }];
+      const tried = attempt(recipeText(wish));
+      if (!passes(tried)) return [];
+      return [{ name, wish, tried, copies: copiesOf(tried.facts.blank, sheet) }];
     })
     .sort((one, other) => areaOf(other.wish.card) - areaOf(one.wish.card));
 }

@@ -2,7 +2,7 @@ import type { Units } from '../measure/unit.js';
 import type { Paper, Size } from '../recipe/recipe.js';
 import type { Largest } from './largest-card.js';
 import type { Taker } from './taken-by.js';
-import type { Compiled, Wish } from './wish.js';
+import type { Tried, Wish } from './wish.js';
 
 /** A shape of cards, by the words for it. */
 export interface Shape {
@@ -15,7 +15,7 @@ export interface Shape {
 export interface Served {
   readonly name: string;
   readonly wish: Wish;
-  readonly compiled: Compiled;
+  readonly tried: Tried;
   readonly copies: number;
 }
 
@@ -37,7 +37,7 @@ export interface SheetFit {
 export interface CardFit {
   readonly kind: 'card';
   readonly wish: Wish;
-  readonly compiled: Compiled;
+  readonly tried: Tried;
   /** Papers whose sheets hold its blank. */
   readonly papers: readonly { readonly paper: Paper; readonly sheet: Size; readonly copies: number }[];
   /** Recipes that take the card as they are. */

@@ -3,7 +3,7 @@
  * In: sizes in mm, and a way to compile. Out: wishes that pass every check, with what they come to.
  * Refuses to know: how an envelope folds: whether something works is asked of the compiler, never worked out here.
  */
-import type { Diagnostic } from '../diagnostics/diagnostic.js';
+import type { Severity } from '../diagnostics/diagnostic.js';
 import type { Facts } from '../folding/facts.js';
 import { printShort } from '../measure/number.js';
 import { readLength } from '../measure/ruler.js';
@@ -22,19 +22,19 @@ export interface Wish {
   readonly sheet?: Size;
 }
 
-/** What a recipe comes to. */
-export interface Compiled {
+/** What an envelope comes to, and how grave what there is to say about it is. */
+export interface Tried {
   readonly envelope: Envelope;
   readonly facts: Facts;
-  readonly diagnostics: readonly Diagnostic[];
+  readonly severities: ReadonlySet<Severity>;
 }
 
-/** Compiles the text of a recipe with one envelope; null where it cannot be read. */
-export type Compile = (text: string) => Compiled | null;
+/** Tries the text of a recipe with one envelope; null where it cannot be read. */
+export type Try = (text: string) => Tried | null;
 
 /** Whether a recipe passes every check: nothing is found but notes. */
-export const passes = (compiled: Compiled | null): compiled is Compiled =>
-  compiled !== null && compiled.diagnostics.every(({ severity }) => severity === 'note');
+export const passes = (tried: Tried | null): tried is Tried =>
+  tried !== null && !tried.severities.has('error') && !tried.severities.has('warning');
 
 /** The recipe of a wish: valid, and in the one layout. */
 export function recipeText(wish: Wish): string {

@@ -1,4 +1,4 @@
-import type { Diagnostic } from '../diagnostics/diagnostic.js';
+import type { Diagnostic, Severity } from '../diagnostics/diagnostic.js';
 import type { Facts } from '../folding/facts.js';
 import type { Folding } from '../folding/folding.js';
 import type { Envelope } from '../recipe/recipe.js';
@@ -46,6 +46,12 @@ export function check(envelope: Envelope, folding: Folding, facts: Facts): reado
   const subject = { envelope, folding, facts };
   return mend(look(subject, 'said'), subject, look);
 }
+
+/** How grave what there is to say is, without a remedy for anything: many times quicker than `check`. */
+export const severitiesOf = (envelope: Envelope, folding: Folding, facts: Facts): ReadonlySet<Severity> =>
+  new Set(
+    look({ envelope, folding, facts }, 'said').map(({ severity, problem }) => severity ?? problem.severity),
+  );
 
 const look: Look = (subject, which) => {
   const found = new Set<string>();

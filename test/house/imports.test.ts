@@ -30,7 +30,15 @@ const PACKAGES: Readonly<Record<string, readonly string[]>> = {
 
 /** What stands in `src` itself: the pipeline, the list of problems, and the library's door. */
 const ENTRANCES: Readonly<Record<string, readonly string[]>> = {
-  'src/compile.ts': ['src/diagnostics', 'src/recipe', 'src/folding', 'src/rules', 'src/plan', 'src/text'],
+  'src/compile.ts': [
+    'src/diagnostics',
+    'src/recipe',
+    'src/folding',
+    'src/rules',
+    'src/plan',
+    'src/fit',
+    'src/text',
+  ],
   'src/problems.ts': ['src/diagnostics', 'src/syntax', 'src/recipe', 'src/rules', 'src/plan', 'src/diff'],
   'src/index.ts': [...rooms.keys(), 'src/compile.ts'].filter(
     (room) => !['src/cli', 'src/host'].includes(room),

@@ -1,8 +1,10 @@
-import { type CompiledRecipe, compile, compileEnvelope } from '../../compile.js';
+import { compileEnvelope, tryEnvelope } from '../../compile.js';
 import type { CardFit, SheetFit } from '../../fit/fit.js';
 import { fitCard } from '../../fit/fit-card.js';
 import { fitSheet } from '../../fit/fit-sheet.js';
-import { recipeText, type Wish } from '../../fit/wish.js';
+import { recipeText, type Tried, type Wish } from '../../fit/wish.js';
+import type { Diagnostic } from '../../diagnostics/diagnostic.js';
+import { resolve } from '../../recipe/resolve.js';
 import type { Host } from '../../host/host.js';
 import { source } from '../../text/source.js';
 import type { Arguments } from '../arguments.js';
@@ -31,16 +33,16 @@ export async function answer(order: Order, given: Arguments, host: Host): Promis
     complain(host, 'no card fits: the sheet is too small for an envelope that passes every check');
     return worst(atHand.code, 1);
   }
-  const own = found.kind === 'card' ? found.compiled.diagnostics : [];
+  const own = found.kind === 'card' ? compileEnvelope(found.tried.envelope).diagnostics : [];
   if (own.length > 0 && given.value('format') !== 'json') await sayFindings(own, given, host);
-  host.out.write(given.has('as-recipe') ? recipeText(wish) : await printed(found, given, host));
+  host.out.write(given.has('as-recipe') ? recipeText(wish) : await printed(found, own, given, host));
   return worst(atHand.code, codeOf(own, given));
 }
 
 const NOTHING: Compiled = { recipes: [], batches: [], papers: [], diagnostics: [], files: 0, code: 0 };
 
 const ofSheet = ({ sheet, ...how }: Extract<Order, { kind: 'sheet' }>, { recipes }: Compiled): SheetFit =>
-  fitSheet(sheet, how, recipes, compileRecipe);
+  fitSheet(sheet, how, sound(recipes), tryRecipe);
 
 function ofCard(
   { units, card, bulk, depth, blank }: Extract<Order, { kind: 'card' }>,
@@ -53,25 +55,36 @@ function ofCard(
     ...(depth === null ? {} : { depth }),
     ...(blank === null ? {} : { blank }),
   };
-  const recipes = atHand.recipes.filter(({ diagnostics }) => !hasErrors(diagnostics));
-  return fitCard(wish, { papers: atHand.papers, recipes }, compileRecipe, compileEnvelope);
+  const { papers, recipes } = atHand;
+  return fitCard(wish, { papers, recipes: sound(recipes) }, tryRecipe, tryEnvelope);
 }
 
-/** Compiles the text of a recipe that uses no other file; null where the language has something against it. */
-function compileRecipe(text: string): CompiledRecipe | null {
-  const { recipes, diagnostics } = compile([{ id: 'fit.plica', source: source('fit.plica', text) }], () => ({
-    kind: 'unreadable',
-    reason: 'it uses no other file',
-  }));
-  const [recipe = null] = recipes;
-  return recipe && diagnostics.every((finding) => recipe.diagnostics.includes(finding)) ? recipe : null;
+const sound = (recipes: Compiled['recipes']): Compiled['recipes'] =>
+  recipes.filter(({ diagnostics }) => !hasErrors(diagnostics));
+
+/** Tries the text of a recipe that uses no other file; null where the language has something against it. */
+export function tryRecipe(text: string): Tried | null {
+  const { envelopes, diagnostics } = resolve(
+    [{ id: 'fit.plica', source: source('fit.plica', text) }],
+    () => ({
+      kind: 'unreadable',
+      reason: 'it uses no other file',
+    }),
+  );
+  const [envelope] = envelopes;
+  return envelope && diagnostics.length === 0 ? tryEnvelope(envelope) : null;
 }
 
 const wishesOf = (fit: SheetFit | CardFit): readonly Wish[] =>
   fit.kind === 'card' ? [fit.wish] : fit.largest.flatMap(({ found }) => (found ? [found.wish] : []));
 
-async function printed(fit: SheetFit | CardFit, given: Arguments, host: Host): Promise<string> {
-  if (given.value('format') === 'json') return (await import('../../emit/fit/fit-json.js')).fitJson(fit);
+async function printed(
+  fit: SheetFit | CardFit,
+  own: readonly Diagnostic[],
+  given: Arguments,
+  host: Host,
+): Promise<string> {
+  if (given.value('format') === 'json') return (await import('../../emit/fit/fit-json.js')).fitJson(fit, own);
   const { sheetFitWords, cardFitWords } = await import('../../emit/fit/fit-words.js');
   const { renderSheetText } = await import('../../emit/cut-sheet/render-text.js');
   const palette = (await paletteFor(host.out, host, given)) ?? undefined;

@@ -5,7 +5,7 @@
  */
 import type { CardFit, SheetFit } from '../../fit/fit.js';
 import { STEP } from '../../fit/largest-card.js';
-import type { Compiled } from '../../fit/wish.js';
+import type { Tried } from '../../fit/wish.js';
 import type { Cell, Section, Sheet, Term } from '../cut-sheet/content.js';
 import { both, type Lengths, lengths } from '../cut-sheet/lengths.js';
 
@@ -28,13 +28,13 @@ const largest = ({ largest: shapes }: SheetFit, say: Lengths): Section<string> =
     headings: ['Shape', 'Card', 'Blank', 'Side mark', 'End mark', 'Crossing', 'Seams'],
     rows: shapes.map(({ shape, found }): readonly Cell[] => {
       if (found === null) return [shape.name, 'none', '', '', '', '', ''];
-      const { facts } = found.compiled;
+      const { facts } = found.tried;
       return [
         shape.name,
         say.readSize(found.wish.card).read,
         say.read(facts.blank.width).read,
-        say.read(markOf(found.compiled, 'left')).read,
-        say.read(markOf(found.compiled, 'seal')).read,
+        say.read(markOf(found.tried, 'left')).read,
+        say.read(markOf(found.tried, 'seal')).read,
         say.exact(facts.margins.crossing).read,
         say.exact(facts.margins.seamOverlap).read,
       ];
@@ -46,10 +46,10 @@ const byName = ({ sizes }: SheetFit, say: Lengths): Section<string> =>
   table({
     heading: 'Sizes by name',
     headings: ['Card', 'Its size', 'Blank', 'Sheet yields'],
-    rows: sizes.map(({ name, wish, compiled, copies }) => [
+    rows: sizes.map(({ name, wish, tried, copies }) => [
       name,
       say.readSize(wish.card),
-      say.read(compiled.facts.blank.width),
+      say.read(tried.facts.blank.width),
       String(copies),
     ]),
     none: 'None: the sheet is too small.',
@@ -63,7 +63,7 @@ const atHand = ({ recipes }: SheetFit, say: Lengths): Section<string> =>
     none: 'None of those given is cut from so small a sheet.',
   });
 
-const markOf = ({ facts }: Compiled, flap: 'left' | 'seal'): number => facts.scores[flap][0]?.alongEdge ?? 0;
+const markOf = ({ facts }: Tried, flap: 'left' | 'seal'): number => facts.scores[flap][0]?.alongEdge ?? 0;
 
 interface Listing {
   readonly heading: string;
@@ -81,7 +81,7 @@ const table = ({ heading, headings, rows, none }: Listing): Section<string> => (
 
 /** The recipe for a card, in words; papers and envelopes are told of where files were given. */
 export function cardFitWords(fit: CardFit, filesAreGiven: boolean): Sheet {
-  const { wish, compiled, papers, takers } = fit;
+  const { wish, tried, papers, takers } = fit;
   const say = lengths({ units: wish.units, step: STEP[wish.units] });
   return {
     name: '',
@@ -92,7 +92,7 @@ export function cardFitWords(fit: CardFit, filesAreGiven: boolean): Sheet {
         : 'What a blank that is cut already leaves this card.',
     notes: [],
     sections: [
-      { name: 'recipe', heading: 'The envelope', blocks: [{ kind: 'terms', terms: terms(compiled, say) }] },
+      { name: 'recipe', heading: 'The envelope', blocks: [{ kind: 'terms', terms: terms(tried, say) }] },
       ...(filesAreGiven
         ? [
             table({
@@ -121,14 +121,14 @@ export function cardFitWords(fit: CardFit, filesAreGiven: boolean): Sheet {
   };
 }
 
-function terms(compiled: Compiled, say: Lengths): readonly Term[] {
-  const { facts, envelope } = compiled;
+function terms(tried: Tried, say: Lengths): readonly Term[] {
+  const { facts, envelope } = tried;
   const { margins, worst, card, depth } = facts;
   return [
     { label: 'Blank', text: `${both(say.read(facts.blank.width))}, square` },
     {
       label: 'Marks',
-      text: `${both(say.read(markOf(compiled, 'left')))} from the side corners, ${both(say.read(markOf(compiled, 'seal')))} from the end corners`,
+      text: `${both(say.read(markOf(tried, 'left')))} from the side corners, ${both(say.read(markOf(tried, 'seal')))} from the end corners`,
     },
     { label: 'Ease', text: both(say.exact(envelope.ease.value.width)) },
     {
