@@ -39,7 +39,7 @@ const WRONG: readonly (readonly [line: string, said: string])[] = [
   ['check --fromat json', '`check` has no option `--fromat`; did you mean `--format`?'],
   ['check -x', '`check` has no option `-x`'],
   ['show --strict a.plica', '`show` has no option `--strict`; `check`, `build`, `catalogue` and `plan` have'],
-  ['check --units in', '`check` has no option `--units`; `new` has'],
+  ['check --units in', '`check` has no option `--units`; `fit` and `new` have'],
   ['check a.plcia', 'a.plcia: there is no such file or folder; did you mean `a.plica`?'],
   ['check a', 'a: there is no such file or folder; did you mean `a.plica`?'],
   ['check cards/tide', 'cards/tide: there is no such file or folder; did you mean `cards/tides.plica`?'],
