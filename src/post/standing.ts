@@ -44,7 +44,8 @@ export interface PostStanding {
 export function postStanding(piece: PostPiece, post: PostClass): PostStanding {
   const [length, height] = [Math.max(...piece.sides), Math.min(...piece.sides)];
   const shape = post.ratio === null ? [] : beyond('ratio', length / height, post.ratio);
-  const { evenOnly, ratio, mass } = post;
+  const { evenOnly, ratio, mass, thin } = post;
+  const isLarge = thin !== null && (!fits(length, thin.length) || !fits(height, thin.height));
   const reasons: readonly PostReason[] = [
     ...beyond('length', length, post.length),
     ...beyond('height', height, post.height),
@@ -60,7 +61,10 @@ export function postStanding(piece: PostPiece, post: PostClass): PostStanding {
     class: post,
     accepted: reasons.length > 0 ? false : unknown.length > 0 ? null : true,
     reasons,
-    surcharges: ratio?.outside === 'surcharge' ? shape : [],
+    surcharges: [
+      ...(ratio?.outside === 'surcharge' ? shape : []),
+      ...(isLarge ? beyond('thickness', piece.thickness, { min: thin.thickness, max: null }) : []),
+    ],
     unknown,
   };
 }

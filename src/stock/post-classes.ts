@@ -21,6 +21,8 @@ export interface PostClass {
   readonly sum: number | null;
   /** Length / height; outside, a piece is refused, or costs more. */
   readonly ratio: (Bounds & { readonly outside: 'refused' | 'surcharge' }) | null;
+  /** A piece longer or higher than these costs more if it is thinner than that; null: no such rule is stated. */
+  readonly thin: { readonly length: number; readonly height: number; readonly thickness: number } | null;
   /** Whether a box, or a piece of uneven thickness, is refused. */
   readonly evenOnly: boolean;
   /** Which edition of the rules the figures were read in. */
@@ -36,6 +38,7 @@ export interface PostClass {
 type Row = Pick<PostClass, 'name' | 'title' | 'edition' | 'sources'> &
   Partial<Pick<PostClass, 'sum' | 'ratio' | 'evenOnly' | 'fromMemory' | 'disputed'>> & {
     readonly units: 'mm' | 'in';
+    readonly thin?: NonNullable<PostClass['thin']>;
     readonly length: Pair;
     readonly height: Pair;
     readonly thickness: Pair;
@@ -59,6 +62,7 @@ const ROWS: readonly Row[] = [
     thickness: [0.007, 0.25],
     mass: [null, 3.5],
     ratio: US_RATIO,
+    thin: { length: 6, height: 4.25, thickness: 0.009 },
     edition: 'Domestic Mail Manual 101, 2023-07-09',
     sources: 'dmm23;dmm21;dmm10;postcalc',
   },
@@ -298,7 +302,7 @@ const GRAMS_BESIDE = { mm: 1, in: G_PER_POUND / 16 } as const;
 
 /** Every class of post that is known, by country. */
 export const POST_CLASSES: readonly PostClass[] = ROWS.map(
-  ({ units, length, height, thickness, mass, ...row }) => ({
+  ({ units, length, height, thickness, mass, thin, ...row }) => ({
     sum: null,
     ratio: null,
     evenOnly: false,
@@ -308,6 +312,13 @@ export const POST_CLASSES: readonly PostClass[] = ROWS.map(
     length: times(MM_PER[units], length),
     height: times(MM_PER[units], height),
     thickness: times(MM_PER[units], thickness),
+    thin: thin
+      ? {
+          length: thin.length * MM_PER[units],
+          height: thin.height * MM_PER[units],
+          thickness: thin.thickness * MM_PER[units],
+        }
+      : null,
     mass: times(GRAMS_BESIDE[units], mass),
   }),
 );

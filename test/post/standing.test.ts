@@ -42,7 +42,9 @@ interface Published {
   readonly id: string;
   readonly length: Limits;
   readonly height: Limits;
-  readonly thickness: Limits;
+  readonly thickness: Limits & {
+    readonly conditional_min?: { readonly min_mm: number; readonly when: string };
+  };
   readonly weight: { readonly min: number | null; readonly max_g: number };
   readonly aspect_ratio: { readonly min: number | null; readonly max: number | null } | null;
   readonly sum_of_three_mm_max?: number;
@@ -197,4 +199,34 @@ test('three sides together, between countries: at most 900 mm', () => {
 test('every class names sources that are known', () => {
   for (const { name, sources } of POST_CLASSES)
     for (const id of sources.split(';')) expect(SOURCES.has(id), `${name}: ${id}`).toBe(true);
+});
+
+// Domestic Mail Manual 101, 1.1 and 1.2f: a letter over 6 in long or 4 1/4 in high and under 0.009 in thick is nonmachinable.
+describe('a large letter that is thin costs more in the United States', () => {
+  const of = (long: number, high: number, thickness: number) =>
+    postStanding(
+      { sides: [long * 25.4, high * 25.4], thickness: thickness * 25.4, mass: 10, uneven: false },
+      classNamed('us-letter'),
+    );
+  const [limits] = postal.operators
+    .flatMap(({ classes }) => classes)
+    .filter(({ id }) => id === 'usps_letter');
+
+  test('the table has the published figure', () => {
+    expect(classNamed('us-letter').thin?.thickness).toBeCloseTo(
+      limits?.thickness.conditional_min?.min_mm ?? 0,
+      9,
+    );
+    expect(limits?.thickness.conditional_min?.when).toBe('length > 6 in or height > 4.25 in');
+  });
+
+  test('at the sides and at the thickness, just inside, just outside', () => {
+    const thin = { measure: 'thickness', bound: 'least' };
+    expect(of(6, 4.25, 0.0075)).toMatchObject({ accepted: true, surcharges: [] });
+    expect(of(6.01, 4.25, 0.0075)).toMatchObject({ accepted: true, surcharges: [thin] });
+    expect(of(5.99, 4.26, 0.0075)).toMatchObject({ accepted: true, surcharges: [thin] });
+    expect(of(6.01, 4.25, 0.009).surcharges).toEqual([]);
+    expect(of(6.01, 4.25, 0.0089).surcharges).toHaveLength(1);
+    expect(of(6.01, 4.25, 0.0069).accepted).toBe(false);
+  });
 });

@@ -126,13 +126,18 @@ function between({ min, max }: Bounds): string {
   return min === null ? '' : `at least ${short(min)}`;
 }
 
-const postRest = ({ sum, ratio, evenOnly, fromMemory, disputed }: PostClass): string =>
+const postRest = ({ sum, ratio, thin, evenOnly, fromMemory, disputed }: PostClass): string =>
   [
     ...(sum === null ? [] : [`the three measures together ${between({ min: null, max: sum })}`]),
     ...(ratio === null
       ? []
       : [
           `longer over shorter side ${between(ratio)}${ratio.outside === 'surcharge' ? ', else for more' : ''}`,
+        ]),
+    ...(thin === null
+      ? []
+      : [
+          `longer than ${short(thin.length)} or higher than ${short(thin.height)}, at least ${short(thin.thickness)} thick, else for more`,
         ]),
     ...(evenOnly ? ['no box'] : []),
     ...(fromMemory === null ? [] : [`from memory: ${fromMemory}`]),
