@@ -30,7 +30,7 @@ const ofSheet = ({ sheet, depth, largest, sizes, recipes }: SheetFit) => ({
 
 const ofCard = ({ wish, tried, papers, takers }: CardFit) => ({
   ...made(wish, tried),
-  papers: papers.map(({ paper, sheet, copies }) => ({ name: paper.name, sheet, copies })),
+  papers: papers.map(({ paper, sheet, copies }) => ({ name: paper.name, sheet, copies, stock: paper.stock })),
   takenBy: takers.map(({ envelope, facts }) => ({
     name: envelope.name,
     made: facts.margins,

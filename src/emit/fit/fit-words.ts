@@ -97,11 +97,12 @@ export function cardFitWords(fit: CardFit, filesAreGiven: boolean): Sheet {
         ? [
             table({
               heading: 'Papers that hold it',
-              headings: ['Paper', 'Sheet', 'Sheet yields'],
+              headings: ['Paper', 'Sheet', 'Sheet yields', 'In stock'],
               rows: papers.map(({ paper, sheet, copies }) => [
                 paper.name,
                 say.readSize(sheet),
                 String(copies),
+                paper.stock === null ? '' : String(paper.stock),
               ]),
               none: 'None of those given has a sheet that is large enough.',
             }),
