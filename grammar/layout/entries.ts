@@ -3,10 +3,12 @@ import { shown } from '../slip.js';
 import { absent, endOf, is, readAs, spanOf, type Token } from '../token.js';
 import {
   Colon,
+  Comma,
   Compare,
   Equals,
   Expect,
   Let,
+  NumberToken,
   OpenBrace,
   Section,
   Semicolon,
@@ -31,6 +33,7 @@ import {
   looksLikeEntry,
   type OpenBlock,
   passLine,
+  passLineEnds,
   passStatement,
   peek,
   restOfLine,
@@ -63,7 +66,7 @@ export function readEntry(work: Work): void {
   }
   if (!is(first, Word)) {
     sayNotAnEntry(work, first);
-    passLine(work);
+    passItems(work);
     return;
   }
   if (first.image === 'like' && is(peek(work, is(peek(work, 1), Colon, Equals) ? 2 : 1), Word)) {
@@ -79,8 +82,28 @@ export function readEntry(work: Work): void {
     readSection(work, first);
     return;
   }
+  if (open.type === 'batch' && is(peek(work), NumberToken)) {
+    sayItemAstray(work, first);
+    passItems(work);
+    return;
+  }
   readEntryMark(work, first);
   finishLine(work);
+}
+
+/** Passes what is left of a line, and those lines that go on with a list of envelopes and their numbers. */
+function passItems(work: Work): void {
+  do passLine(work);
+  while (is(peek(work, -1), Comma) && passLineEnds(work) && is(peek(work, 1), NumberToken));
+}
+
+/** `tide-card 30` on a line of its own: the comma before it was left out, or `make:`. */
+function sayItemAstray(work: Work, first: Token): void {
+  say(work, {
+    message: `${shown(first)} begins an entry, and a number of envelopes belongs to \`make\``,
+    at: spanOf(work.source, first),
+    help: 'put a comma after the envelope before it, or write `make:` where it is the first',
+  });
 }
 
 /** What some put before each line of a list. */
