@@ -1,4 +1,5 @@
 import { byText } from '../text/by-text.js';
+import { batchChanges } from './batches.js';
 import { consequences } from './consequence.js';
 import type { Changed, Difference, EnvelopeChange, Recipe, Side } from './difference.js';
 import { figures } from './figures.js';
@@ -27,7 +28,12 @@ export function diff(before: Side, after: Side): Difference {
     ...gone.perhaps.map((recipe) => unreadable(recipe, 'after')),
     ...come.perhaps.map((recipe) => unreadable(recipe, 'before')),
   ];
-  return { changes: [...changes].sort((a, b) => byText(a.name, b.name)), shared: sharedEdits(altered) };
+  const batches = batchChanges(before, after);
+  return {
+    changes: [...changes].sort((a, b) => byText(a.name, b.name)),
+    shared: sharedEdits(altered),
+    ...(batches.length > 0 ? { batches } : {}),
+  };
 }
 
 /** The recipes of a side by name, in order. */

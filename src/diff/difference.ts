@@ -7,6 +7,7 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import type { Facts } from '../folding/facts.js';
 import type { Folding } from '../folding/folding.js';
+import type { Batch } from '../recipe/batch.js';
 import type { Envelope } from '../recipe/recipe.js';
 import type { Span } from '../text/span.js';
 
@@ -22,6 +23,7 @@ export interface Recipe {
 export interface Side {
   readonly recipes: readonly Recipe[];
   readonly diagnostics: readonly Diagnostic[];
+  readonly batches?: readonly { readonly batch: Batch }[];
   /** The texts of its files, where they are at hand: an envelope that one of them states is there, compiled or not. */
   readonly texts?: readonly string[];
 }
@@ -113,10 +115,21 @@ export interface SharedEdit {
   readonly reaches: readonly string[];
 }
 
+/** What became of a batch: what it asks for, not what follows for its sheets. */
+export interface BatchChange {
+  readonly kind: 'changed' | 'added' | 'removed';
+  readonly name: string;
+  /** Covers the name in its header, on the newer side where it is there. */
+  readonly at: Span;
+  readonly written: readonly WrittenChange[];
+}
+
 /** Everything that differs, by name. Empty lists: nothing does. */
 export interface Difference {
   readonly changes: readonly EnvelopeChange[];
   readonly shared: readonly SharedEdit[];
+  /** Left out where none differs. */
+  readonly batches?: readonly BatchChange[];
   /** Not all of both sides could be read, so that there may be more. */
   readonly isPartial?: boolean;
 }

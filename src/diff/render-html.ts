@@ -12,7 +12,7 @@ import { reachesPaper } from './consequence-words.js';
 import type { Difference } from './difference.js';
 import { headWords } from './head-words.js';
 import { HTML_STYLE } from './html-style.js';
-import { type Chapter, type FindingRow, report } from './report.js';
+import { type BatchChapter, type Chapter, type FindingRow, report } from './report.js';
 import { atWords } from './where-words.js';
 
 /**
@@ -23,7 +23,7 @@ export function renderHtml(
   difference: Difference,
   pictures: ReadonlyMap<string, string> = new Map(),
 ): string {
-  const { summary, shared, envelopes } = report(difference);
+  const { summary, shared, envelopes, batches } = report(difference);
   const edits = table(
     SHARED_HEADINGS,
     shared.flatMap((block) => sharedRows(block, code)),
@@ -40,6 +40,7 @@ export function renderHtml(
     element('p', { class: 'summary' }, `${words(summary)}.`),
     ...(edits.length === 0 ? [] : [element('section', {}, ['<h2>Shared</h2>', ...edits])]),
     ...envelopes.map((chapter) => section(chapter, pictures.get(chapter.name))),
+    ...batches.map(batchSection),
   ]);
   return `<!doctype html>\n${element('html', { lang: 'en' }, [head, body])}\n`;
 }
@@ -70,6 +71,16 @@ function section(chapter: Chapter, picture: string | undefined): string {
     ...(findings.length === 0 ? [] : [element('ul', {}, findings.map(findingItem))]),
   ]);
 }
+
+const batchSection = ({ name, kind, at, written }: BatchChapter): string =>
+  element('section', {}, [
+    element('h2', {}, `Batch ${code(name)} ${element('span', { class: 'words' }, words(kind))}`),
+    element('p', { class: 'place' }, words(atWords(at))),
+    ...table(
+      WRITTEN_HEADINGS,
+      written.map((row) => writtenCells(row, code)),
+    ),
+  ]);
 
 const badgeOf = ({ kind, consequences }: Chapter): 'paper' | 'words' =>
   consequences.some(reachesPaper) || kind === 'removed' || kind === 'unreadable' ? 'paper' : 'words';

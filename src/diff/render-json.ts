@@ -29,6 +29,12 @@ export function renderJson(difference: Difference): string {
       ...writtenOf(change),
       reaches,
     })),
+    batches: (difference.batches ?? []).map(({ kind, name, at, written }) => ({
+      kind,
+      name,
+      ...placeOf(at),
+      written: written.map(writtenOf),
+    })),
   };
   return `${jsonText(content, 2)}\n`;
 }

@@ -1,7 +1,7 @@
 import type { Difference } from './difference.js';
 import { headWords } from './head-words.js';
 import { code } from '../text/markdown.js';
-import { type Chapter, type FindingRow, report } from './report.js';
+import { type BatchChapter, type Chapter, type FindingRow, report } from './report.js';
 import {
   FIGURE_HEADINGS,
   figureCells,
@@ -14,7 +14,7 @@ import { atWords } from './where-words.js';
 
 /** A difference to paste into a review: a heading and tables for each envelope. Nothing of a recipe's text is mark-up there. */
 export function renderMarkdown(difference: Difference): string {
-  const { summary, shared, envelopes } = report(difference);
+  const { summary, shared, envelopes, batches } = report(difference);
   const edits = table(
     SHARED_HEADINGS,
     shared.flatMap((block) => sharedRows(block, code)),
@@ -23,6 +23,7 @@ export function renderMarkdown(difference: Difference): string {
     `**${summary}.**`,
     ...(edits.length === 0 ? [] : ['### Shared', ...edits]),
     ...envelopes.flatMap(chapterBlocks),
+    ...batches.flatMap(batchBlocks),
   ];
   return `${blocks.join('\n\n')}\n`;
 }
@@ -42,6 +43,15 @@ function chapterBlocks(chapter: Chapter): readonly string[] {
     ...list(findings.map(findingItem)),
   ];
 }
+
+const batchBlocks = ({ name, kind, at, written }: BatchChapter): readonly string[] => [
+  `### Batch ${code(name)}: ${kind}`,
+  code(atWords(at)),
+  ...table(
+    WRITTEN_HEADINGS,
+    written.map((row) => writtenCells(row, code)),
+  ),
+];
 
 const findingItem = ({ came, severity, rule, message }: FindingRow): string =>
   `${came ? 'new' : 'gone'}: ${severity} ${code(rule)}: ${code(message)}`;

@@ -6,7 +6,14 @@ import { reachesPaper } from './consequence-words.js';
 import type { Difference } from './difference.js';
 import type { FigureRow } from './figure-rows.js';
 import { headWords } from './head-words.js';
-import { type Chapter, type FindingRow, report, type SharedBlock, type WrittenRow } from './report.js';
+import {
+  type BatchChapter,
+  type Chapter,
+  type FindingRow,
+  report,
+  type SharedBlock,
+  type WrittenRow,
+} from './report.js';
 import { atWords, placeWords, whereWords } from './where-words.js';
 import { spelled } from './cells.js';
 
@@ -17,10 +24,11 @@ import { spelled } from './cells.js';
  */
 export function renderText(difference: Difference, palette: Palette = plain, width = 80): string {
   const page: Page = { palette, width };
-  const { summary, shared, envelopes } = report(difference);
+  const { summary, shared, envelopes, batches } = report(difference);
   const blocks = [
     ...shared.map((block) => sharedLines(block, page)),
     ...envelopes.map((chapter) => chapterLines(chapter, page)),
+    ...batches.map((batch) => batchLines(batch, page)),
     [palette.strong(summary)],
   ];
   return `${blocks.map((lines) => lines.join('\n')).join('\n\n')}\n`;
@@ -55,6 +63,15 @@ export function chapterLines(chapter: Chapter, page: Page): readonly string[] {
       'findings',
       chapter.findings.flatMap((finding) => findingLines(finding, page)),
     ),
+  ];
+}
+
+function batchLines({ name, kind, at, written }: BatchChapter, page: Page): readonly string[] {
+  const { strong, note: paint, faint } = page.palette;
+  return [
+    `${strong(`batch ${visible(name)}:`)} ${paint(kind)}`,
+    `${INDENT}${faint(visible(atWords(at)))}`,
+    ...section('written', writtenLines(written, page)),
   ];
 }
 

@@ -5,6 +5,7 @@ import { position } from '../text/source.js';
 import type { Span } from '../text/span.js';
 import { consequenceWords } from './consequence-words.js';
 import type {
+  BatchChange,
   Changed,
   Consequence,
   Difference,
@@ -23,6 +24,15 @@ export interface Report {
   readonly summary: string;
   readonly shared: readonly SharedBlock[];
   readonly envelopes: readonly Chapter[];
+  readonly batches: readonly BatchChapter[];
+}
+
+/** What became of one batch. */
+export interface BatchChapter {
+  readonly name: string;
+  readonly kind: BatchChange['kind'];
+  readonly at: At;
+  readonly written: readonly WrittenRow[];
 }
 
 /** What was edited in one style or paper, as far as it reaches the same envelopes. */
@@ -85,6 +95,12 @@ export const report = (difference: Difference): Report => ({
   summary: tallyWords(difference),
   shared: sharedBlocks(difference.shared),
   envelopes: difference.changes.map(chapter),
+  batches: (difference.batches ?? []).map(({ name, kind, at, written }) => ({
+    name,
+    kind,
+    at: atOf(at),
+    written: written.map(writtenRow),
+  })),
 });
 
 function sharedBlocks(edits: readonly SharedEdit[]): readonly SharedBlock[] {

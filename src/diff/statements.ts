@@ -1,3 +1,4 @@
+import type { Batch } from '../recipe/batch.js';
 import { merged } from '../recipe/likes.js';
 import type { PropertyName, ValueOf } from '../recipe/properties.js';
 import type { Entry, Envelope, Layer, Paper, Size } from '../recipe/recipe.js';
@@ -23,6 +24,10 @@ export const envelopeStatements = ({ layers }: Envelope): Statements =>
 /** The same for a paper. */
 export const paperStatements = ({ name, layers }: Paper): Statements =>
   holding(layers, (from) => ({ kind: 'paper', name: from ?? name }));
+
+/** The same for a batch. */
+export const batchStatements = ({ layers }: Batch): Statements =>
+  holding(layers, (from) => (from === null ? { kind: 'here' } : { kind: 'style', name: from }));
 
 /** The papers of an envelope and its lining, by name. */
 export const papersOf = ({ paper, linerPaper }: Envelope): ReadonlyMap<string, Paper> =>
@@ -63,4 +68,10 @@ const ALIKE: { readonly [Name in PropertyName]?: (value: ValueOf<Name>) => unkno
   post: (classes) => [...classes].sort(),
   paper: ({ node }) => node.name.text,
   'liner-paper': ({ node }) => node.name.text,
+  make: (orders) =>
+    orders.map(({ envelope, count, paper }) => [
+      envelope.node.name.text,
+      count,
+      paper?.node.name.text ?? null,
+    ]),
 };

@@ -1,4 +1,10 @@
-import { CONSEQUENCES, type Consequence, type Difference, type EnvelopeChange } from './difference.js';
+import {
+  type BatchChange,
+  CONSEQUENCES,
+  type Consequence,
+  type Difference,
+  type EnvelopeChange,
+} from './difference.js';
 import { KIND_WORDS } from './head-words.js';
 
 /** How many envelopes changed in each way, and what the changed ones ask for at most. */
@@ -27,12 +33,20 @@ export function tallyWords(difference: Difference): string {
     const noun = index > 0 ? '' : kinds[kind] === 1 ? ' envelope' : ' envelopes';
     return `${kinds[kind]}${noun} ${kind === 'changed' ? `changed: ${asked(consequences)}` : KIND_WORDS[kind]}`;
   });
+  counted.push(...batchWords(difference.batches ?? []));
   if (counted.length === 0) return `Nothing changed${difference.isPartial ? ' in what could be read' : ''}`;
   return [
     ...counted,
     ...(difference.isPartial && kinds.unreadable === 0 ? ['not all could be read'] : []),
   ].join('; ');
 }
+
+/** `1 batch changed` */
+const batchWords = (batches: readonly BatchChange[]): readonly string[] =>
+  (['changed', 'added', 'removed'] as const).flatMap((kind) => {
+    const { length } = batches.filter((batch) => batch.kind === kind);
+    return length > 0 ? [`${length} ${length === 1 ? 'batch' : 'batches'} ${kind}`] : [];
+  });
 
 const KINDS = ['changed', 'renamed', 'added', 'removed', 'unreadable'] as const;
 

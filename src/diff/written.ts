@@ -12,13 +12,14 @@ import { writtenChange } from './written-change.js';
 /** The statements that hold for an envelope and come to something else: its own, its papers', and what it expects. */
 export const written = (before: Envelope, after: Envelope): readonly WrittenChange[] => [
   ...otherUnits(before, after),
-  ...differing(envelopeStatements(before), envelopeStatements(after), before.units, after.units),
+  ...statementsThatDiffer(envelopeStatements(before), envelopeStatements(after), before.units, after.units),
   ...otherPapers(before, after),
   ...expectsThatDiffer(before, after),
   ...postExpectsThatDiffer(before, after),
 ];
 
-function differing(
+/** The statements of two blocks that come to something else. */
+export function statementsThatDiffer(
   before: Statements,
   after: Statements,
   older: Units,
@@ -41,7 +42,7 @@ const NAMES = Object.keys(PROPERTIES) as readonly PropertyName[];
 /** What papers of both sides state otherwise; what two papers of an envelope are `like` is said once. */
 function otherPapers(before: Envelope, after: Envelope): readonly WrittenChange[] {
   const changes = papersOnBothSides(before, after).flatMap(([one, other]) =>
-    differing(paperStatements(one), paperStatements(other), before.units, after.units),
+    statementsThatDiffer(paperStatements(one), paperStatements(other), before.units, after.units),
   );
   return [...new Map(changes.map((change) => [editKey(change), change])).values()];
 }

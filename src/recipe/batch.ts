@@ -1,6 +1,6 @@
 import type { Span } from '../text/span.js';
 import type { Units } from '../measure/unit.js';
-import type { Envelope } from './recipe.js';
+import type { Envelope, Layer } from './recipe.js';
 
 /** So many of one envelope, cut from the paper that the batch says, or from its own. */
 export interface Ordered {
@@ -22,4 +22,6 @@ export interface Batch {
   readonly spoilage: number;
   /** In the order written. */
   readonly orders: readonly Ordered[];
+  /** What it states itself, then what it is `like`, the nearest first. */
+  readonly layers: readonly Layer[];
 }

@@ -34,6 +34,7 @@ export function resolveBatch(
     title: stated(gathered, 'title')?.value ?? node.name.text,
     spoilage: stated(gathered, 'spoilage')?.value ?? 0,
     orders,
+    layers: gathered.layers,
   };
 }
 

@@ -113,12 +113,15 @@ async function draw(difference: Difference, path: string, host: Host): Promise<E
   return 0;
 }
 
-/** What became of an envelope that cannot be read, nobody knows; else it counts where it is one of `failing` (null: all are). */
-function codeOf({ changes }: Difference, failing: readonly string[] | null): ExitCode {
+/**
+ * What became of an envelope that cannot be read, nobody knows; else it counts where it is one of `failing` (null: all are). A batch
+ * counts where all do.
+ */
+function codeOf({ changes, batches = [] }: Difference, failing: readonly string[] | null): ExitCode {
   if (changes.some(({ kind }) => kind === 'unreadable')) return 2;
   const counts = (change: EnvelopeChange): boolean =>
     failing === null || kindsOf(change).some((kind) => failing.includes(kind));
-  return changes.some(counts) ? 1 : 0;
+  return changes.some(counts) || (failing === null && batches.length > 0) ? 1 : 0;
 }
 
 const kindsOf = (change: EnvelopeChange): readonly string[] =>
