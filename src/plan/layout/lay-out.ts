@@ -3,8 +3,8 @@ import { fillSheet, type Manner, repeats, STRIP_MANNERS, waysToLay } from './fil
 import { type Cutting, cutsOf, type Layout, piecesOf, type Wanted } from './layout.js';
 import { mostOfOne } from './most-of-one.js';
 
-/** Layouts tried for one sheet at most: many sizes are tried in fewer manners. */
-const MOST_TRIALS = 1500;
+/** Layouts tried for one sheet, times the sizes wanted, at most: the more sizes, the fewer manners. */
+const MOST_TRIALS = 15_000;
 
 /** How much a large piece counts above its area while sheets are filled: what is hard to place is placed first. */
 const BIASES = [1, 1.15, 1.5] as const;
@@ -124,10 +124,10 @@ function mannersFor(wanted: readonly Wanted[], left: readonly number[], sheet: S
       [...wanting].sort((a, b) => key(b.piece) - key(a.piece) || a.of - b.of).map(({ of }) => of),
     ),
   );
-  const manners = orders.flatMap((order) =>
-    [null, ...starts].flatMap((start) => STRIP_MANNERS.map((strips): Manner => ({ order, strips, start }))),
+  const manners = [null, ...starts].flatMap((start) =>
+    orders.flatMap((order) => STRIP_MANNERS.map((strips): Manner => ({ order, strips, start }))),
   );
-  return manners.slice(0, MOST_TRIALS);
+  return manners.slice(0, Math.ceil(MOST_TRIALS / wanting.length));
 }
 
 const distinct = (orders: readonly (readonly number[])[]): readonly (readonly number[])[] => [
