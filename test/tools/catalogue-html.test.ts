@@ -136,7 +136,8 @@ test('a link to a recipe opens it', async () => {
   const { page } = await open({ hash: '#recipe-shell-box' });
   expect(await page.getAttribute('#recipe-shell-box', 'open')).not.toBeNull();
   await page.click('a[href="#recipe-lined"]');
-  expect(await page.getAttribute('#recipe-lined', 'open')).not.toBeNull();
+  // The page opens it when the address has changed, which is after the click.
+  await page.waitForSelector('#recipe-lined[open]', { state: 'attached' });
 });
 
 test('what is downloaded is what the page was made of', async () => {
