@@ -1,9 +1,10 @@
-import type { Diagnostic } from '../diagnostics/diagnostic.js';
+import type { Diagnostic, Label } from '../diagnostics/diagnostic.js';
 import { type Problem, report } from '../diagnostics/problem.js';
 import { exactLength } from '../measure/ruler.js';
 import type { Batch } from '../recipe/batch.js';
 import type { Envelope, Size } from '../recipe/recipe.js';
 import type { CompiledOrder } from './compiled-batch.js';
+import type { Span } from '../text/span.js';
 import { timesIn, turnedIf } from './layout/layout.js';
 import { type Part, partsOf } from './parts.js';
 
@@ -57,10 +58,10 @@ export const batchFindings = (
     return part ? [uncut(batch, order, part)] : [];
   });
 
-const onThatPaper = ({ name }: Batch, { envelope, span }: CompiledOrder, error: Diagnostic): Diagnostic =>
+const onThatPaper = (batch: Batch, { envelope, span }: CompiledOrder, error: Diagnostic): Diagnostic =>
   report(problem, {
-    message: `${envelope.name} cannot be made from ${envelope.paper.value?.name ?? 'this paper'} for ${name}: ${error.message}`,
-    at: span,
+    message: `${envelope.name} cannot be made from ${envelope.paper.value?.name ?? 'this paper'} for ${batch.name}: ${error.message}`,
+    ...placeOf(batch, span),
     ...(error.why === null ? {} : { why: error.why }),
     help: 'name another paper after `on`, or mend the envelope',
   });
@@ -75,30 +76,40 @@ const holds = (sheet: Size, size: Size): boolean =>
     .map((turned) => turnedIf(size, turned))
     .some(({ width, height }) => timesIn(sheet.width, width) > 0 && timesIn(sheet.height, height) > 0);
 
-function uncut({ name }: Batch, { envelope, span }: CompiledOrder, { what, size, paper }: Part): Diagnostic {
+function uncut(batch: Batch, { envelope, span }: CompiledOrder, { what, size, paper }: Part): Diagnostic {
   const subject = `the ${what} of ${envelope.name}`;
-  const told = paper && { related: [{ span: paper.span, text: 'the paper' }] };
+  const place = placeOf(batch, span);
   if (paper === null)
     return report(problem, {
-      message: `${subject} names no paper, so ${name} cannot tell from what it is cut`,
-      at: span,
+      message: `${subject} names no paper, so ${batch.name} cannot tell from what it is cut`,
+      ...place,
       help: `write \`${envelope.name} COUNT on PAPER\`, or state \`paper: PAPER\` in the envelope or a style`,
     });
+  const related = [...place.related, { span: paper.span, text: 'the paper' }];
   if (paper.sheet === null)
     return report(problem, {
       message: `${subject} is cut from ${paper.name}, and nobody says how large a sheet of that is`,
-      at: span,
-      ...told,
+      ...place,
+      related,
       help: `add a line such as \`sheet: 25 x 38 in\` to \`paper ${paper.name}\``,
     });
   return report(problem, {
     message: `${subject} is larger than a sheet of ${paper.name}`,
-    at: span,
-    ...told,
+    ...place,
+    related,
     why: `${sizeWords(size, envelope)}, sheet ${sizeWords(paper.sheet.value, envelope)}`,
     help: 'name another paper after `on`',
   });
 }
+
+/** The item that asks for it; of a batch that is `like` another, its name, with the item beside. */
+const placeOf = (
+  { span: name, ordersFrom }: Batch,
+  item: Span,
+): { readonly at: Span; readonly related: readonly Label[] } =>
+  ordersFrom === null
+    ? { at: item, related: [] }
+    : { at: name, related: [{ span: item, text: `\`make\` comes from ${ordersFrom}` }] };
 
 const sizeWords = ({ width, height }: Size, { units }: Envelope): string =>
   `${exactLength(width, units)} x ${exactLength(height, units)}`;

@@ -22,6 +22,8 @@ export interface Batch {
   readonly spoilage: number;
   /** In the order written. */
   readonly orders: readonly Ordered[];
+  /** The batch that states the orders, where this one is `like` it; null: this one does. */
+  readonly ordersFrom: string | null;
   /** What it states itself, then what it is `like`, the nearest first. */
   readonly layers: readonly Layer[];
 }

@@ -34,6 +34,7 @@ export function resolveBatch(
     title: stated(gathered, 'title')?.value ?? node.name.text,
     spoilage: stated(gathered, 'spoilage')?.value ?? 0,
     orders,
+    ordersFrom: make.origin.kind === 'inherited' ? make.origin.from : null,
     layers: gathered.layers,
   };
 }
