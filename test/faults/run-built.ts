@@ -26,7 +26,7 @@ export function plica(folder: string, ...args: readonly string[]): Ran {
   return { code: ran.status, out: ran.stdout, err: ran.stderr };
 }
 
-/** Runs a script of bash, in which `plica` is the built program. */
+/** Runs a script of bash, in which `plica` is the built program; shells of other kinds within it must name it by `$NODE` and `$PROGRAM`. */
 export function shell(folder: string, script: string): Ran {
   const ran = spawnSync('bash', ['-c', `plica() { "$NODE" "$PROGRAM" "$@"; }; export -f plica\n${script}`], {
     ...OPTIONS,

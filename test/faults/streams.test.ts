@@ -90,7 +90,7 @@ test.skipIf(!hasTerminals)('a terminal that is closed meanwhile is no error (ask
   const folder = scratch({
     'a.plica': SOUND,
     'later.sh': `trap '' HUP
-      (sleep 1; plica show a.plica 2> said; echo "ended with $?" > code; mv code ended) &`,
+      (sleep 1; "$NODE" "$PROGRAM" show a.plica 2> said; echo "ended with $?" > code; mv code ended) &`,
   });
   const script =
     "script -qec 'bash later.sh' /dev/null; until [ -e ended ]; do sleep 0.1; done; cat said ended";
