@@ -2,15 +2,32 @@
 import { chmodSync, copyFileSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { basename } from 'node:path';
-import { build } from 'esbuild';
+import { build, transform } from 'esbuild';
 
 const FONTS = 'node_modules/@expo-google-fonts/source-sans-3';
 
+/** What most starts are: the parts of the program that they run are read at once, all others when they are asked for. */
+const STARTS = [
+  ['check', 'specs'],
+  ['show', 'specs'],
+  ['format', '--check', 'specs'],
+  ['explain', 'creases-cross'],
+];
+
+const BUNDLE = {
+  bundle: true,
+  platform: 'node',
+  format: 'esm',
+  target: 'node20',
+  minify: true,
+  external: ['pdfkit'],
+  metafile: true,
+  logLevel: 'warning',
+};
+
 rmSync('dist', { recursive: true, force: true });
-const bundled = [await bundle('src/cli/main.ts', 'program.cjs'), await bundle('src/index.ts', 'index.js')].flat();
-escapeBeyondAscii('dist/program.cjs');
-copyFileSync('src/host/start.cjs', 'dist/plica.cjs');
-chmodSync('dist/plica.cjs', 0o755);
+mkdirSync('dist');
+const bundled = [await bundleProgram(), await bundleLibrary()].flatMap(packagesIn);
 for (const file of ['pool.cjs', 'leaf-thread.cjs']) copyFileSync(`src/host/${file}`, `dist/${file}`);
 for (const schema of ['src/emit/json/facts', 'src/diff/difference', 'src/cli/log'])
   copyFileSync(`${schema}.schema.json`, `dist/${basename(schema)}.schema.json`);
@@ -19,36 +36,74 @@ copyFileSync(`${FONTS}/400Regular/SourceSans3_400Regular.ttf`, 'dist/fonts/regul
 copyFileSync(`${FONTS}/600SemiBold/SourceSans3_600SemiBold.ttf`, 'dist/fonts/bold.ttf');
 copyFileSync(`${FONTS}/LICENSE_FONT`, 'dist/fonts/LICENSE_FONT');
 writeFileSync('dist/THIRD-PARTY-NOTICES.txt', notices(bundled));
-await keepCompiledForm();
 
-/** Bundles an entry; returns the folders of the packages that went into it. */
-async function bundle(entry, output) {
-  const { metafile } = await build({
-    entryPoints: [entry],
-    outfile: `dist/${output}`,
-    bundle: true,
+/** Bundles the library; returns what went into it. */
+async function bundleLibrary() {
+  const { metafile } = await build({ ...BUNDLE, entryPoints: { index: 'src/index.ts' }, outdir: 'dist' });
+  return metafile;
+}
+
+/** Bundles the program in parts, and packs them: those that the starts run into one file, the rest into another. */
+async function bundleProgram() {
+  const { metafile, outputFiles } = await build({
+    ...BUNDLE,
+    entryPoints: { main: 'src/cli/main.ts' },
+    outdir: 'dist',
+    outExtension: { '.js': '.cjs' },
+    splitting: true,
+    define: { 'import.meta.dirname': '__dirname' },
+    write: false,
+  });
+  const parts = new Map(
+    await Promise.all(outputFiles.map(async ({ path, text }) => [`./${basename(path)}`, await asCommonJs(text)])),
+  );
+  copyFileSync('src/host/start.cjs', 'dist/plica.cjs');
+  chmodSync('dist/plica.cjs', 0o755);
+  pack('program.cjs', [...parts]);
+  const first = new Set((await started()).partsRun());
+  pack('program.cjs', [...parts].filter(([name]) => first.has(name)));
+  pack('further.cjs', [...parts].filter(([name]) => !first.has(name)));
+  for (const [place, bytes] of (await started()).compiledForms()) writeFileSync(place, bytes);
+  return metafile;
+}
+
+/** An ES module as the body of a function of `exports`, `require`, `module` and `__dirname`. */
+async function asCommonJs(text) {
+  const { code } = await transform(text, {
+    format: 'cjs',
     platform: 'node',
-    format: output.endsWith('.cjs') ? 'cjs' : 'esm',
     target: 'node20',
     minify: true,
-    sourcemap: 'external',
-    external: ['pdfkit'],
-    ...(output.endsWith('.cjs')
-      ? { define: { 'import.meta.dirname': '__dirname' }, supported: { 'dynamic-import': false } }
-      : {}),
-    metafile: true,
-    logLevel: 'warning',
+    supported: { 'dynamic-import': false },
   });
-  return Object.keys(metafile.inputs).flatMap((path) => /^node_modules\/(?:@[^/]+\/)?[^/]+/.exec(path)?.[0] ?? []);
+  return code;
 }
 
 /**
- * Escapes what the bundler leaves unescaped, which is in regular expressions only: the program is read byte for byte,
- * as that starts faster.
+ * Writes parts as one expression, an object of functions. What is beyond ASCII is escaped, which after the bundler is in
+ * regular expressions only: the program is read byte for byte, as that starts faster.
  */
-function escapeBeyondAscii(path) {
+function pack(file, parts) {
+  const entries = parts.map(([name, body]) => `${JSON.stringify(name)}:function(exports,require,module,__dirname){${body}}`);
   const escaped = (unit) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, '0')}`;
-  writeFileSync(path, readFileSync(path, 'utf8').replace(/[^\0-\x7f]/g, escaped));
+  writeFileSync(`dist/${file}`, `({${entries.join(',\n')}})`.replace(/[^\0-\x7f]/g, escaped));
+}
+
+/** The program, loaded anew, after the starts. */
+async function started() {
+  const require = createRequire(import.meta.url);
+  delete require.cache[require.resolve('./dist/plica.cjs')];
+  const loaded = require('./dist/plica.cjs');
+  const program = loaded.program();
+  const silent = { write: () => {}, isTerminal: () => false, columns: () => null };
+  const host = { ...program.nodeHost(), out: silent, err: silent };
+  for (const start of STARTS) await program.run(start, host);
+  return loaded;
+}
+
+/** The folders of the packages that went into a bundle. */
+function packagesIn({ inputs }) {
+  return Object.keys(inputs).flatMap((path) => /^node_modules\/(?:@[^/]+\/)?[^/]+/.exec(path)?.[0] ?? []);
 }
 
 /** The licence of every package that is part of the bundles, whole. */
@@ -60,17 +115,4 @@ function notices(folders) {
     return `${name} ${version} (${license})\n\n${text || 'No licence text comes with the package.'}`;
   });
   return `Plica contains these packages.\n\n${texts.join(`\n\n${'-'.repeat(72)}\n\n`)}\n`;
-}
-
-/** Runs the program on the recipes, so that what a command needs is compiled, and keeps that for the next start. */
-async function keepCompiledForm() {
-  const { load, place } = createRequire(import.meta.url)('./dist/plica.cjs');
-  const { program, script } = load();
-  const silent = { write: () => {}, isTerminal: () => false, columns: () => null };
-  const host = { ...program.nodeHost(), out: silent, err: silent };
-  await program.run(['check', 'specs'], host);
-  await program.run(['show', 'specs'], host);
-  await program.run(['format', '--check', 'specs'], host);
-  await program.run(['explain', 'creases-cross'], host);
-  writeFileSync(place, script.createCachedData());
 }

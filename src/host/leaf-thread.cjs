@@ -3,6 +3,6 @@
 const { join } = require('node:path');
 
 // Beside this file once it is built.
-const { program } = require(join(__dirname, 'plica.cjs')).load();
+const program = require(join(__dirname, 'plica.cjs')).program();
 
 module.exports = (task) => program.leafWork(task, program.nodeHost(task.cwd, process.env));

@@ -1,4 +1,5 @@
-import { Clipper64, ClipType, FillRule, PathType } from 'clipper2-ts';
+import { ClipType, FillRule, PathType } from 'clipper2-ts/dist/Core.js';
+import { Clipper64 } from 'clipper2-ts/dist/Engine.js';
 import { area, counterClockwise, type Polygon } from './polygon.js';
 
 /**

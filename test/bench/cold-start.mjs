@@ -51,6 +51,6 @@ function emptyModule(folder) {
 
 /** The program without the compiled form that the build keeps: as it starts on any other Node. */
 function compiledAnew(folder) {
-  for (const file of ['plica.cjs', 'program.cjs']) copyFileSync(`dist/${file}`, join(folder, file));
+  for (const file of ['plica.cjs', 'program.cjs', 'further.cjs']) copyFileSync(`dist/${file}`, join(folder, file));
   return join(folder, 'plica.cjs');
 }

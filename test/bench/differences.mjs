@@ -57,7 +57,7 @@ function project(top) {
 
 /** Runs the built program in this process, without a word. */
 function runner(cwd) {
-  const { program } = createRequire(import.meta.url)('../../dist/plica.cjs').load();
+  const program = createRequire(import.meta.url)('../../dist/plica.cjs').program();
   const silent = { write: () => {}, isRead: () => true, isTerminal: () => false, columns: () => null };
   const host = { ...program.nodeHost(cwd), out: silent, err: silent };
   return async (expected, ...args) => {

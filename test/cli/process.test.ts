@@ -99,7 +99,7 @@ test('a bug says so, and how to report it; the details only when asked for', () 
   const folder = scratch({ 'a.plica': SOUND });
   const broken = join(folder, 'dist');
   mkdirSync(broken);
-  for (const name of ['plica.cjs', 'program.cjs']) {
+  for (const name of ['plica.cjs', 'program.cjs', 'further.cjs']) {
     writeFileSync(join(broken, name), readFileSync(join(PROGRAM, '..', name)));
   }
   expect(existsSync(join(broken, 'fonts'))).toBe(false);
@@ -131,6 +131,7 @@ test('the package holds the program and what it needs, and nothing else', () => 
     'grammar/reference.md',
     'dist/plica.cjs',
     'dist/program.cjs',
+    'dist/further.cjs',
     'dist/index.js',
     'dist/types/src/index.d.ts',
     'dist/difference.schema.json',
@@ -147,5 +148,6 @@ test('the package holds the program and what it needs, and nothing else', () => 
 });
 
 test('the program is plain ASCII, since it is read byte for byte', () => {
-  expect(readFileSync('dist/program.cjs').every((byte) => byte < 0x80)).toBe(true);
+  for (const pack of ['dist/program.cjs', 'dist/further.cjs'])
+    expect(readFileSync(pack).every((byte) => byte < 0x80)).toBe(true);
 });

@@ -62,10 +62,13 @@ test('rooms import only the rooms that the table in DEVELOPERS.md allows', () =>
   expect(strangers.map(said)).toEqual([]);
 });
 
+/** The package, where a file of it is named. */
+const packageOf = (from: string): string => /^(?:@[^/]+\/)?[^/]+/.exec(from)?.[0] ?? from;
+
 test('packages are imported only where they belong', () => {
   const strangers = imports.filter(({ file, from }) => {
     if (/^(src|grammar)\//.test(from) || from === 'package.json') return false;
-    return !(PACKAGES[from] ?? []).includes(roomOf(file));
+    return !(PACKAGES[packageOf(from)] ?? []).includes(roomOf(file));
   });
   expect(strangers.map(said)).toEqual([]);
 });
