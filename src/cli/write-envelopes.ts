@@ -4,6 +4,7 @@ import type { Emitter, EmitOptions, PageName } from '../emit/emitter.js';
 import { FACTS } from '../emit/kinds.js';
 import type { Host } from '../host/host.js';
 import { shown } from '../host/reader.js';
+import { fileStem } from '../text/file-stem.js';
 import { visible } from '../text/visible.js';
 import type { Arguments } from './arguments.js';
 import { chosenKinds, EMIT } from './chosen-kinds.js';
@@ -89,7 +90,9 @@ async function emitAll(emitters: readonly Emitter[], recipe: CompiledRecipe, opt
   const files: { readonly name: string; readonly bytes: Uint8Array }[] = [];
   for (const { emit } of emitters) {
     const outputs = await emit(recipe, options);
-    files.push(...outputs.map(({ extension, bytes }) => ({ name: recipe.envelope.name + extension, bytes })));
+    files.push(
+      ...outputs.map(({ extension, bytes }) => ({ name: fileStem(recipe.envelope.name) + extension, bytes })),
+    );
   }
   return files;
 }

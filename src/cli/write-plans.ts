@@ -7,6 +7,7 @@ import type { EmitOptions } from '../emit/emitter.js';
 import type { Host } from '../host/host.js';
 import { shown } from '../host/reader.js';
 import type { Plan } from '../plan/plan.js';
+import { fileStem } from '../text/file-stem.js';
 import { visible } from '../text/visible.js';
 import type { Arguments } from './arguments.js';
 import { complain, type ExitCode } from './command.js';
@@ -35,7 +36,7 @@ export async function writePlans(plans: readonly Plan[], given: Arguments, host:
 }
 
 async function filesOf(plan: Plan, options: EmitOptions) {
-  const { name } = plan.batch;
+  const name = fileStem(plan.batch.name);
   const bytes = (text: string): Uint8Array => new TextEncoder().encode(text);
   return [
     { name: `${name}.plan.pdf`, bytes: await planPdf(plan, options) },

@@ -7,4 +7,5 @@ export const visible = (text: string): string =>
     .replace(/[\t\n\r]+/g, ' ')
     .replace(UNSEEN, (character) => `\\u{${(character.codePointAt(0) ?? 0).toString(16)}}`);
 
-const UNSEEN = /[\p{Cc}\p{Cf}\p{Cs}\p{Co}\p{Zl}\p{Zp}]/gu;
+/** What `visible` spells out, line ends and tabs among it. */
+export const UNSEEN = /[\p{Cc}\p{Cf}\p{Cs}\p{Co}\p{Zl}\p{Zp}]/gu;

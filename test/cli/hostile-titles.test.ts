@@ -7,6 +7,9 @@ import { plica } from '../support/command-line.js';
 const TITLE =
   'Tide \u202eesrever\u202c \u2028\u2029 \u001b[2J\u0007\u007f \u0085\u009b2J \u200b\u00ad\ufeff \u{e0041}\u{110bd}';
 
+/** One of these in a page, by itself, with its name. */
+const NAMED = /<bdi class="unseen" title="U\+[0-9A-F]{4,6}">.<\/bdi>/gsu;
+
 /** The characters of a text that do anything, as numbers. */
 const slyIn = (text: string): readonly (number | undefined)[] =>
   [...text]
@@ -111,7 +114,11 @@ describe.each(PAYLOADS)('%j', async (payload) => {
     '%s: no markup of its own',
     (path) => {
       const [is, was] = [made, harmless].map((files) =>
-        markupIn(Buffer.from(files.get(path) ?? []).toString()),
+        markupIn(
+          Buffer.from(files.get(path) ?? [])
+            .toString()
+            .replace(NAMED, ''),
+        ),
       );
       expect(is).toEqual(was);
     },
@@ -137,4 +144,14 @@ describe.each(PAYLOADS)('%j', async (payload) => {
       expect(slyIn(path.endsWith('.csv') ? text.slice(1).replaceAll('\r\n', '\n') : text)).toEqual([]);
     },
   );
+});
+
+test('in a catalogue’s page each such character of a recipe stands alone, named, and turns nothing else', async () => {
+  const { files } = await plica('catalogue recipes --no-cache --out book.html', {
+    files: { 'recipes/tides.plica': FILES['tides.plica'] },
+  });
+  const page = Buffer.from(files.get('/studio/book.html') ?? []).toString();
+  const recipe = /<pre[^>]*><code>(.*?)<\/code>/s.exec(page)?.[1] ?? '';
+  expect(recipe).toContain('Tide <bdi class="unseen" title="U+202E">\u202e</bdi>esrever');
+  expect(slyIn(recipe.replace(NAMED, ''))).toEqual([]);
 });

@@ -3,6 +3,7 @@ import { parse } from '../../../grammar/parser.js';
 import { placeIn } from '../../diagnostics/render-line.js';
 import type { Host } from '../../host/host.js';
 import { shown } from '../../host/reader.js';
+import { fileStem } from '../../text/file-stem.js';
 import { visible } from '../../text/visible.js';
 import { type Command, complain, type ExitCode } from '../command.js';
 import { readInputs } from '../inputs.js';
@@ -29,7 +30,7 @@ that are there already. A file that is there is never written over.`,
     const [written = ''] = given.operands;
     const path = written.replace(/\.plica$/, '');
     const [folder, name] = [dirname(path), basename(path)];
-    const file = join(folder, `${name}.plica`);
+    const file = join(folder, `${fileStem(name)}.plica`);
     const wrong =
       wrongName(folder, name) ?? wrongPlace(folder, file, host) ?? (await taken(folder, name, host));
     if (wrong !== null) return refuse(wrong, host);

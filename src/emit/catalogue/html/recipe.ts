@@ -1,6 +1,7 @@
 import { jsonText } from '../../../text/json-text.js';
 import { element, escaped } from '../../../text/markup.js';
-import { visible } from '../../../text/visible.js';
+import { fileStem } from '../../../text/file-stem.js';
+import { UNSEEN, visible } from '../../../text/visible.js';
 import type { Block, Cell, Section } from '../../cut-sheet/content.js';
 import { both } from '../../cut-sheet/lengths.js';
 import { recipeFacts } from '../../json/render-facts.js';
@@ -9,6 +10,17 @@ import type { Leaf, Row } from '../leaf.js';
 
 /** Text from a recipe or about one: no markup, nothing that cannot be seen. */
 export const words = (text: string): string => escaped(visible(text));
+
+/** A recipe as it stands, since it is downloaded from here; what cannot be seen is named, and turns nothing but itself. */
+const code = (source: string): string =>
+  escaped(source).replace(UNSEEN, (character) =>
+    /[\t\n\r]/.test(character) ? character : unseen(character),
+  );
+
+function unseen(character: string): string {
+  const point = (character.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0');
+  return element('bdi', { class: 'unseen', title: `U+${point}` }, character);
+}
 
 /** An envelope's article, closed until it is wanted. */
 export function recipe(row: Row, leaf: Leaf): string {
@@ -35,10 +47,10 @@ export function recipe(row: Row, leaf: Leaf): string {
         .map(sectionOf),
       '<h4>The recipe</h4>',
       element('div', { class: 'tools', hidden: '' }, [
-        download(`${name}.plica`, 'code', 'text/plain', 'Download the recipe'),
-        download(`${name}.facts.json`, '.facts', 'application/json', 'Download its figures'),
+        download(`${fileStem(name)}.plica`, 'code', 'text/plain', 'Download the recipe'),
+        download(`${fileStem(name)}.facts.json`, '.facts', 'application/json', 'Download its figures'),
       ]),
-      `<pre tabindex="0" role="region" aria-label="${words(`The recipe of ${row.title}`)}"><code>${escaped(source)}</code></pre>`,
+      `<pre tabindex="0" role="region" aria-label="${words(`The recipe of ${row.title}`)}"><code>${code(source)}</code></pre>`,
       `<script type="application/json" class="facts">${jsonInPage(recipeFacts(row, leaf.facts))}</script>`,
     ]),
   ]);
@@ -60,7 +72,7 @@ function figure(kind: string, svg: string, alt: string, caption: string, name: s
       button({ 'data-zoom': 'in' }, 'Larger'),
       button({ 'data-zoom': 'out' }, 'Smaller'),
       button({ 'data-zoom': 'fit' }, 'Whole'),
-      download(`${name}.${kind}.svg`, `.${kind} img`, 'image/svg+xml', 'Download the drawing'),
+      download(`${fileStem(name)}.${kind}.svg`, `.${kind} img`, 'image/svg+xml', 'Download the drawing'),
     ]),
     `<figcaption>${words(caption)}</figcaption>`,
   ]);

@@ -13,6 +13,7 @@ p { max-width: 42rem; margin: .4rem 0; overflow-wrap: anywhere; }
 a { color: var(--mark); }
 .by { font-style: italic; margin-bottom: 1rem; }
 .quiet { color: var(--faint); }
+.unseen::before { content: attr(title); color: var(--faint); }
 form { margin: 1.5rem 0; padding: 1rem; background: var(--tint); border: 1px solid var(--line); display: grid; gap: .75rem; }
 form[hidden] { display: none; }
 .filters { display: flex; flex-wrap: wrap; gap: .75rem 1.25rem; align-items: end; }
