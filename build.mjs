@@ -25,6 +25,14 @@ const BUNDLE = {
   logLevel: 'warning',
 };
 
+const AS_COMMON_JS = {
+  format: 'cjs',
+  platform: 'node',
+  target: 'node20',
+  minify: true,
+  supported: { 'dynamic-import': false },
+};
+
 rmSync('dist', { recursive: true, force: true });
 mkdirSync('dist');
 const bundled = [await bundleProgram(), await bundleLibrary()].flatMap(packagesIn);
@@ -54,39 +62,65 @@ async function bundleProgram() {
     define: { 'import.meta.dirname': '__dirname' },
     write: false,
   });
-  const parts = new Map(
-    await Promise.all(outputFiles.map(async ({ path, text }) => [`./${basename(path)}`, await asCommonJs(text)])),
-  );
+  const parts = new Map(outputFiles.map(({ path, text }) => [`./${basename(path)}`, text]));
   copyFileSync('src/host/start.cjs', 'dist/plica.cjs');
   chmodSync('dist/plica.cjs', 0o755);
-  pack('program.cjs', [...parts]);
-  const first = new Set((await started()).partsRun());
-  pack('program.cjs', [...parts].filter(([name]) => first.has(name)));
-  pack('further.cjs', [...parts].filter(([name]) => !first.has(name)));
+  await pack(parts, ['./main.cjs']);
+  await pack(parts, (await started()).partsRun());
   for (const [place, bytes] of (await started()).compiledForms()) writeFileSync(place, bytes);
   return metafile;
 }
 
-/** An ES module as the body of a function of `exports`, `require`, `module` and `__dirname`. */
+/**
+ * Writes the two packs. The first parts are joined into one function, which exports each by its name; the others are functions
+ * of an object, each as a CommonJS module is.
+ */
+async function pack(parts, first) {
+  const others = await Promise.all(
+    [...parts]
+      .filter(([name]) => !first.includes(name))
+      .map(async ([name, text]) => `${JSON.stringify(name)}:${asFunction(await asCommonJs(text))}`),
+  );
+  writeFileSync('dist/program.cjs', ascii(`(${asFunction(await joined(parts, first))})`));
+  writeFileSync('dist/further.cjs', ascii(`({${others.join(',\n')}})`));
+}
+
+function asFunction(body) {
+  return `function(exports,require,module,__dirname){${body}\n}`;
+}
+
 async function asCommonJs(text) {
-  const { code } = await transform(text, {
-    format: 'cjs',
-    platform: 'node',
-    target: 'node20',
-    minify: true,
-    supported: { 'dynamic-import': false },
+  return (await transform(text, AS_COMMON_JS)).code;
+}
+
+/** Parts as one body; what they import only when it is needed, and what is not among them, is asked for by name. */
+async function joined(parts, names) {
+  const among = {
+    name: 'among',
+    setup: ({ onResolve, onLoad }) => {
+      onResolve({ filter: /^\.\// }, ({ path, kind }) =>
+        kind !== 'dynamic-import' && names.includes(path) ? { path, namespace: 'part' } : { path, external: true },
+      );
+      onLoad({ filter: /.*/, namespace: 'part' }, ({ path }) => ({ contents: parts.get(path) }));
+    },
+  };
+  const contents = names.map((name) => `export * as ${JSON.stringify(name)} from ${JSON.stringify(name)};`).join('\n');
+  const { outputFiles } = await build({
+    ...BUNDLE,
+    ...AS_COMMON_JS,
+    stdin: { contents, resolveDir: '.' },
+    plugins: [among],
+    write: false,
   });
-  return code;
+  return outputFiles[0].text;
 }
 
 /**
- * Writes parts as one expression, an object of functions. What is beyond ASCII is escaped, which after the bundler is in
- * regular expressions only: the program is read byte for byte, as that starts faster.
+ * Escapes what is beyond ASCII, which after the bundler is in regular expressions only: the program is read byte for byte,
+ * as that starts faster.
  */
-function pack(file, parts) {
-  const entries = parts.map(([name, body]) => `${JSON.stringify(name)}:function(exports,require,module,__dirname){${body}}`);
-  const escaped = (unit) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, '0')}`;
-  writeFileSync(`dist/${file}`, `({${entries.join(',\n')}})`.replace(/[^\0-\x7f]/g, escaped));
+function ascii(text) {
+  return text.replace(/[^\0-\x7f]/g, (unit) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, '0')}`);
 }
 
 /** The program, loaded anew, after the starts. */

@@ -7,30 +7,38 @@ const { readFileSync } = require('node:fs');
 const { join } = require('node:path');
 const { Script } = require('node:vm');
 
-const PACKS = ['program.cjs', 'further.cjs'];
-const MAIN = './main.cjs';
+const FIRST = 'program.cjs';
+const FURTHER = 'further.cjs';
 
-/** The parts of the packs read so far, by name; and what those that have run export. */
-const parts = {};
-const ran = {};
-const scripts = [];
+/** What the parts that have run export, by name; and the parts of the second pack, once it is read. */
+const exported = {};
+let further = null;
+const scripts = new Map();
 
 /** Takes a part of the program as `require` takes a file; anything else is Node's. */
 function take(name) {
   if (!name.startsWith('./')) return require(name);
-  if (ran[name]) return ran[name].exports;
-  while (!parts[name]) readPack(PACKS[scripts.length]);
-  const module = { exports: {} };
-  ran[name] = module;
-  parts[name](module.exports, take, module, __dirname);
-  return module.exports;
+  if (exported[name] === undefined) {
+    further ??= read(FURTHER);
+    const module = { exports: (exported[name] = {}) };
+    further[name](module.exports, take, module, __dirname);
+    exported[name] = module.exports;
+  }
+  return exported[name];
 }
 
-function readPack(pack) {
+/** The first pack is one function, and exports its parts by their names. */
+function takeFirst() {
+  const module = { exports: exported };
+  read(FIRST)(module.exports, take, module, __dirname);
+  Object.assign(exported, module.exports);
+}
+
+function read(pack) {
   const filename = join(__dirname, pack);
   const script = new Script(readFileSync(filename, 'latin1'), { filename, cachedData: kept(pack) });
-  scripts.push(script);
-  Object.assign(parts, script.runInThisContext());
+  scripts.set(pack, script);
+  return script.runInThisContext();
 }
 
 /** Where the compiled form of a pack for this Node lies. */
@@ -44,8 +52,11 @@ function kept(pack) {
   }
 }
 
-/** What the build keeps of each pack for the next start: where, and the bytes. */
-const compiledForms = () => scripts.map((script, index) => [placeOfCompiled(PACKS[index]), script.createCachedData()]);
+takeFirst();
+if (require.main === module) take('./main.cjs').main();
+else module.exports = { program: () => take('./main.cjs'), partsRun: () => Object.keys(exported), compiledForms };
 
-if (require.main === module) take(MAIN).main();
-else module.exports = { program: () => take(MAIN), partsRun: () => Object.keys(ran), compiledForms };
+/** What the build keeps of each pack for the next start: where, and the bytes. */
+function compiledForms() {
+  return [...scripts].map(([pack, script]) => [placeOfCompiled(pack), script.createCachedData()]);
+}
