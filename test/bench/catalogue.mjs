@@ -5,7 +5,7 @@ import { mkdirSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync }
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { build } from 'esbuild';
-import { median, table } from './measure.mjs';
+import { median, table, wholeProcess } from './measure.mjs';
 import { barePdf, runsOf } from './peers/bare-pdfkit.mjs';
 
 const FONTS = { regular: readFileSync('dist/fonts/regular.ttf'), bold: readFileSync('dist/fonts/bold.ttf') };
@@ -157,15 +157,7 @@ function whole(folder) {
   );
 }
 
-function run(cwd, out) {
-  const { stderr } = spawnSync('/usr/bin/env', ['time', '-f', '%e %M', process.execPath, resolve('dist/plica.cjs'), 'catalogue', 'specs', '--out', out], {
-    cwd,
-    encoding: 'utf8',
-  });
-  const [, seconds, kilobytes] = /([\d.]+) (\d+)\n$/.exec(stderr) ?? [];
-  if (seconds === undefined) throw new Error(stderr);
-  return { seconds: Number(seconds), megabytes: Number(kilobytes) / 1000 };
-}
+const run = (cwd, out) => wholeProcess(cwd, 'catalogue', 'specs', '--out', out);
 
 function many(folder, count) {
   const place = join(folder, String(count));

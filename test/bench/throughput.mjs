@@ -27,16 +27,31 @@ export function throughput() {
   );
 }
 
-/** Recipes all the way to their findings. */
+/** Recipes all the way to their findings, and only parsed, beside the other parser on as much text. */
 export function envelopes() {
-  table(
-    ['all the way to the findings, median of 5 (of 100 for one)', 'ms', 'envelopes/s'],
-    [1, 100, 1000, 10000].map((count) => {
-      const text = recipes(count);
-      const ms = medianOf(count === 1 ? 100 : 5, () => good(compileText(text)));
-      return [count === 1 ? '1 envelope' : `${count} envelopes`, ms.toFixed(1), Math.round((count / ms) * 1000)];
-    }),
-  );
+  const schema = printIntrospectionSchema(buildSchema('type Query { tide: String }'));
+  let fewer = null;
+  const rows = [1, 1000, 10000].map((count) => {
+    const text = recipes(count);
+    const runs = count === 1 ? 100 : 5;
+    const compiled = medianOf(runs, () => good(compileText(text)));
+    const parsed = medianOf(runs, () => parse(source('bench.plica', text)));
+    const theirs = schema.repeat(Math.ceil(text.length / schema.length));
+    const peer = (medianOf(runs, () => parseSchema(theirs)) / theirs.length) * text.length;
+    const growth = fewer === null ? '' : `${(compiled / fewer.compiled / (count / fewer.count)).toFixed(2)} x`;
+    fewer = { count, compiled };
+    return [
+      count === 1 ? '1 envelope' : `${count} envelopes`,
+      compiled.toFixed(1),
+      Math.round((count / compiled) * 1000),
+      (text.length / 1000 / compiled).toFixed(2),
+      growth,
+      parsed.toFixed(1),
+      peer.toFixed(1),
+    ];
+  });
+  const headings = ['all the way to the findings, median of 5 (of 100 for one)', 'ms', 'envelopes/s', 'MB/s'];
+  table([...headings, 'each, of one of fewer', 'parsed only, ms', 'graphql 16 on as much, ms'], rows);
 }
 
 export const compileText = (text) => compile([{ id: 'bench', source: source('bench.plica', text) }], noReader);
