@@ -1,6 +1,7 @@
 import { blankCorners } from '../folding/blank.js';
 import { EDGES } from '../folding/corner-directions.js';
 import type { FlapName, Folding } from '../folding/folding.js';
+import { offcuts } from '../folding/outline.js';
 import { between, distance, type Point, turn } from '../plane/point.js';
 import type { Envelope } from '../recipe/recipe.js';
 import type { Span } from '../text/span.js';
@@ -28,7 +29,7 @@ const TRUE_SIZE: BlankStyle = { hatchSpacing: 1.5, hatchDegrees: RISING - SQUARE
 export function drawBlank(folding: Folding, envelope: Envelope, style: BlankStyle = TRUE_SIZE): Drawing {
   const whence = spans(envelope);
   return [
-    ...folding.offcuts.flatMap((offcut) => waste(folding, offcut.outline, style)),
+    ...offcuts(folding).flatMap((offcut) => waste(folding, offcut.outline, style)),
     ...folding.glue.map((strip) => outline('glue', stripOutline(strip))),
     ...folding.creases.map((crease) =>
       line(scoreLayer(crease), crease.from, crease.to, whence.score(crease.flap)),

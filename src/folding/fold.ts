@@ -6,7 +6,7 @@ import { creases } from './creases.js';
 import type { Folding } from './folding.js';
 import { glueLines } from './glue.js';
 import { liner } from './liner.js';
-import { blankOutline, cutOutline, offcuts } from './outline.js';
+import { blankOutline, cutOutline } from './outline.js';
 import { pieces } from './pieces.js';
 
 /** Folds one envelope: rounds it to the ruler, cuts its outline, folds its pieces in order, and looks what is bare. */
@@ -21,7 +21,6 @@ export function fold(envelope: Envelope): Folding {
     made,
     blankOutline: blankOutline(made),
     cutOutline: outline,
-    offcuts: offcuts(made, outline),
     creases: creases(made, caliper),
     pieces: folded,
     closure: closed.length,

@@ -105,8 +105,6 @@ export interface Folding {
   readonly blankOutline: readonly Point[];
   /** The outline after notches and tips are cut, with true arcs. */
   readonly cutOutline: Path;
-  /** What trimming takes away, each a counter-clockwise polygon (arcs flattened to within 0.01 mm). */
-  readonly offcuts: readonly { readonly kind: 'notch' | 'tip'; readonly outline: readonly Point[] }[];
   readonly creases: readonly Crease[];
   /** Bottom first to top: face, walls, ears and flaps in the order in which they are folded. */
   readonly pieces: readonly Piece[];

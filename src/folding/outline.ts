@@ -83,9 +83,14 @@ function freeEdge(made: AsMade, flap: FlapName, caliper: number): readonly Round
   });
 }
 
+export interface Offcut {
+  readonly kind: 'notch' | 'tip';
+  /** Counter-clockwise, arcs flattened to within 0.01 mm. */
+  readonly outline: Polygon;
+}
+
 /** What trimming takes off the blank: a piece with one of the blank's corners is a tip, any other a notch. */
-export function offcuts(made: AsMade, outline: Path): Folding['offcuts'] {
-  const corners = blankOutline(made);
+export function offcuts({ blankOutline: corners, cutOutline: outline }: Folding): readonly Offcut[] {
   const isCorner = (at: Point): boolean =>
     corners.some((corner) => Math.hypot(corner.x - at.x, corner.y - at.y) < 1e-4);
   return subtract([corners.map(alongEdges)], [flatten(outline).map(alongEdges)])
