@@ -4,7 +4,8 @@
  */
 import { describe, expect, test } from 'vitest';
 import { compileText } from '../support/compile-text.js';
-import { keepsPromises, specFiles } from '../support/promises.js';
+import { keepsPromises } from '../support/promises.js';
+import { specFiles } from '../support/specs.js';
 import { exchanged, shortRecipes } from '../support/texts.js';
 
 test.each(shortRecipes)('good recipe %# has nothing wrong to begin with', (text) => {
