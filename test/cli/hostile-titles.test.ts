@@ -2,10 +2,7 @@
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { describe, expect, test } from 'vitest';
 import { plica } from '../support/command-line.js';
-
-/** Turns the line round, ends it, clears a terminal, hides: below U+0100, below U+10000 and beyond. */
-const TITLE =
-  'Tide \u202eesrever\u202c \u2028\u2029 \u001b[2J\u0007\u007f \u0085\u009b2J \u200b\u00ad\ufeff \u{e0041}\u{110bd}';
+import { HOSTILE_TITLES, TITLE } from '../support/hostile-titles.js';
 
 /** One of these in a page, by itself, with its name. */
 const NAMED = /<bdi class="unseen" title="U\+[0-9A-F]{4,6}">.<\/bdi>/gsu;
@@ -63,19 +60,6 @@ test.each(['json', 'sarif', 'line', 'text'])(
   },
 );
 
-/** Each would be more than text in one of the formats, if it were let. */
-const PAYLOADS = [
-  TITLE,
-  '<script>alert(1)</script><img src=x onerror=alert(1)>',
-  '</title></svg></script></style><script>alert(1)</script>',
-  "]]> --> ?> <![CDATA[ <!-- <?xml ?> <!DOCTYPE x [<!ENTITY y SYSTEM 'file:///etc/passwd'>]> &y;",
-  ') Tj ET endstream endobj (',
-  '/JavaScript (app.alert(1)) >> /OpenAction <<',
-  "=HYPERLINK('http://x') @SUM(1) |calc",
-  '%%d ^J 0\u200b SECTION ENTITIES',
-  '| a | b | ![x](http://x) [y](javascript:alert(1)) `c`',
-];
-
 /** Every file that is made of an envelope, and the catalogue in every format. */
 async function allOf(title: string): Promise<ReadonlyMap<string, Uint8Array>> {
   const text = `units in\n\nenvelope tides {\n  title: "${title}"\n  note: "${title}"\n  card: A6\n}\n`;
@@ -102,7 +86,7 @@ function markupIn(text: string): readonly unknown[] {
 
 const harmless = await allOf('Tide table');
 
-describe.each(PAYLOADS)('%j', async (payload) => {
+describe.each(HOSTILE_TITLES)('%j', async (payload) => {
   const made = await allOf(payload);
 
   test('the same files as of any title', () => {

@@ -51,7 +51,7 @@ const place = fc.nat();
 const stretch = fc.nat(40);
 
 /** A piece cut out, put in, written twice, or changed over with what follows it; another system's line ends. */
-const slip: fc.Arbitrary<Spoil> = fc.oneof(
+export const slip: fc.Arbitrary<Spoil> = fc.oneof(
   fc.tuple(place, stretch).map(([at, length]) => stitch(at, [length], () => '')),
   fc.tuple(place, piece).map(([at, put]) => stitch(at, [0], () => put)),
   fc.tuple(place, stretch).map(([at, length]) => stitch(at, [length], (found) => found + found)),
@@ -79,7 +79,7 @@ const UNIT = /(?<=\d ?)(?:[a-z]+|["%])/g;
 const WORD = /[a-z]+(?:-[a-z0-9]+)*/g;
 
 /** Two numbers, units or words of a text changed over. */
-const exchange: fc.Arbitrary<Spoil> = fc
+export const exchange: fc.Arbitrary<Spoil> = fc
   .tuple(fc.constantFrom(NUMBER, UNIT, WORD), place, place)
   .map(([kind, one, other]) => (text) => {
     const found = [...text.matchAll(kind)];

@@ -1,0 +1,14 @@
+/* Whatever the program, everything can be made of it: whole, readable by others, without a nonsense figure, the same each time. */
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { brokenOutputLaws } from '../support/output-laws.js';
+import { programs } from '../support/programs.js';
+
+test('of any program', async () => {
+  await fc.assert(
+    fc.asyncProperty(programs, async ([before, after]) => {
+      expect(await brokenOutputLaws(after, before)).toEqual([]);
+    }),
+    { seed: Number(process.env['S'] ?? 4), numRuns: Number(process.env['N'] ?? 6) },
+  );
+}, 180_000);
