@@ -1,12 +1,13 @@
 import fc from 'fast-check';
 import { anyStep, type Step } from './mutations.js';
+import { programs } from '../support/programs.js';
 import { shrunk } from './shrunk.js';
 
 /** What the search asks of the program. */
 export interface Trial {
   /** The laws that a text breaks; called for every text. */
   readonly broken: (text: string) => readonly string[];
-  /** The laws that a text breaks further on; called where a text has reached anything new. */
+  /** The laws that are broken by what is made of a text; asked of whole programs and of some of the texts that are kept. */
   readonly brokenByMade: (text: string) => Promise<readonly string[]>;
   /** Whether anything was reached since the last time that never had been. */
   readonly hasReached: () => boolean;
@@ -56,19 +57,33 @@ export async function search(
   const steps = stepsFrom(seed);
   let runs = 0;
   for (; goesOn(runs); runs++) {
-    const text = (steps.next().value as Step)([...seeds, ...kept]);
+    const isProgram = runs % RUNS_FOR_A_PROGRAM === RUNS_FOR_A_PROGRAM - 1;
+    const [step, program] = steps.next().value;
+    const text = isProgram ? program : step([...seeds, ...kept]);
     note(text);
-    if (!hasReached()) continue;
-    kept.push(text);
+    const isKept = hasReached();
+    if (isKept) kept.push(text);
+    if (!isProgram && !(isKept && kept.length % KEPT_FOR_ONE_MADE === 0)) continue;
     for (const law of await brokenByMade(text)) if (!found.has(law)) found.set(law, text);
     hasReached();
   }
   return { runs, kept, found: [...found].map(([law, text]) => ({ law, text })) };
 }
 
-/** Steps are drawn so many at a time. */
+/** To make everything of a text takes as long as hundreds of runs. */
+const RUNS_FOR_A_PROGRAM = 400;
+const KEPT_FOR_ONE_MADE = 20;
+
+/** So many are drawn at a time. */
 const DRAWN = 100;
 
-function* stepsFrom(seed: number): Generator<Step, never> {
-  for (let drawn = 0; ; drawn++) yield* fc.sample(anyStep, { seed: seed + drawn * 7919, numRuns: DRAWN });
+type Drawn = readonly [step: Step, program: string];
+
+const drawn: fc.Arbitrary<Drawn> = fc.tuple(
+  anyStep,
+  programs.map(([, after]) => after),
+);
+
+function* stepsFrom(seed: number): Generator<Drawn, never> {
+  for (let round = 0; ; round++) yield* fc.sample(drawn, { seed: seed + round * 7919, numRuns: DRAWN });
 }

@@ -1,3 +1,5 @@
+import type { Compilation } from '../../src/compile.js';
+import type { Diagnostic } from '../../src/diagnostics/diagnostic.js';
 import { arrange } from '../../src/emit/catalogue/arrange.js';
 import type { BookEmitter, BookOptions, BookSource } from '../../src/emit/catalogue/book.js';
 import { makeLeaf } from '../../src/emit/catalogue/leaf/make-leaf.js';
@@ -31,12 +33,17 @@ export const stating = (parts: Partial<Catalogue>): Catalogue => ({
 });
 
 /** The sound envelopes of a text as a book, leaves and all. */
-export async function bookOf(text: string, parts: Partial<Catalogue> = {}): Promise<BookSource> {
+export const bookOf = (text: string, parts: Partial<Catalogue> = {}): Promise<BookSource> =>
+  bookOfCompiled(compileText(text, { name: 'tides.plica' }), parts);
+
+/** The same of what is compiled already. */
+export async function bookOfCompiled(
+  { recipes, diagnostics }: Compilation,
+  parts: Partial<Catalogue>,
+): Promise<BookSource> {
   const measure = await fontMeasure(BOOK_OPTIONS);
-  const { recipes, diagnostics } = compileText(text, { name: 'tides.plica' });
   const leaves = new Map<string, Leaf>();
-  const sound = recipes.filter((recipe) => recipe.diagnostics.every(({ severity }) => severity !== 'error'));
-  const rows = sound.map((recipe) => {
+  const rows = recipes.filter(isSound).map((recipe) => {
     const leaf = makeLeaf(recipe, measure);
     leaves.set(recipe.envelope.name, leaf);
     return rowOf(recipe, { file: 'tides.plica', leaf: recipe.envelope.name, pages: leaf.pages.length });
@@ -46,6 +53,10 @@ export async function bookOf(text: string, parts: Partial<Catalogue> = {}): Prom
   const book = arrange({ catalogue: stating(parts), folder: 'specs', rows, problems });
   return { book, leaf: ({ leaf }) => leaves.get(leaf) as Leaf };
 }
+
+/** Whether nothing is found that keeps an envelope, or a batch, from being made. */
+export const isSound = ({ diagnostics }: { readonly diagnostics: readonly Diagnostic[] }): boolean =>
+  diagnostics.every(({ severity }) => severity !== 'error');
 
 /** All that an emitter writes of a book. */
 export async function writtenBy(

@@ -1,41 +1,108 @@
 import { inflateSync } from 'node:zlib';
 import { DOMParser, onErrorStopParsing } from '@xmldom/xmldom';
+import type { Compilation } from '../../src/compile.js';
+import { renderJson } from '../../src/diagnostics/render-json.js';
+import { renderLine } from '../../src/diagnostics/render-line.js';
+import { renderSarif } from '../../src/diagnostics/render-sarif.js';
+import { renderText } from '../../src/diagnostics/render-text.js';
+import { diff } from '../../src/diff/diff.js';
+import { renderHtml } from '../../src/diff/render-html.js';
+import { renderJson as renderDifferenceJson } from '../../src/diff/render-json.js';
+import { renderMarkdown } from '../../src/diff/render-markdown.js';
+import { renderText as renderDifferenceText } from '../../src/diff/render-text.js';
+import { BOOK_EMITTERS } from '../../src/emit/catalogue/index.js';
+import { renderSheetText } from '../../src/emit/cut-sheet/render-text.js';
+import { cutSheet } from '../../src/emit/cut-sheet/sheet.js';
+import { fontMeasure } from '../../src/emit/font-measure.js';
 import { EMITTERS } from '../../src/emit/index.js';
-import { plica } from './command-line.js';
+import { renderFacts } from '../../src/emit/json/render-facts.js';
+import { layoutSvgs } from '../../src/emit/plan/layout-svg.js';
+import { planCsv } from '../../src/emit/plan/plan-csv.js';
+import { planJson } from '../../src/emit/plan/plan-json.js';
+import { planPdf } from '../../src/emit/plan/plan-pdf.js';
+import { planSheet } from '../../src/emit/plan/plan-sheet.js';
+import { planBatch } from '../../src/plan/plan.js';
+import { bookOfCompiled, isSound, writtenBy } from './book.js';
 import { compileText } from './compile-text.js';
 import { readDxf } from './dxf-file.js';
 import { emitOptions } from './pdf-pages.js';
+import { resolveText } from './resolve-text.js';
 import { readSvg } from './svg-file.js';
 import { thrown } from './text-laws.js';
 
-/** What is made of a recipe and of what it was before: every command that only reads, every kind of file, every format. */
-const COMMANDS = [
-  ...['text', 'line', 'json', 'sarif'].map((format) => `check a.plica --format ${format}`),
-  ...['text', 'json'].map((format) => `show a.plica --format ${format}`),
-  ...['text', 'json', 'csv'].map((format) => `plan a.plica --format ${format}`),
-  ...['text', 'markdown', 'json', 'html'].map((format) => `diff before/a.plica a.plica --format ${format}`),
-  'build a.plica --emit facts --out out',
-  'plan a.plica --out out',
-  ...['pdf', 'html', 'csv', 'md', 'json'].map((format) => `catalogue . --no-cache --out out/book.${format}`),
+type Made = readonly [name: string, content: string | Uint8Array];
+
+const OPTIONS = emitOptions();
+const NAME = 'catalogue.plica';
+
+/** Everything that is made of a recipe's text and of what it was before: what is printed, and every kind of file. */
+async function allMade(text: string, before: string): Promise<ReadonlyMap<string, Uint8Array>> {
+  const compiled = compileText(text, { name: NAME });
+  const parts = [
+    foundOf(compiled),
+    await filesOf(compiled),
+    await plansOf(compiled),
+    await booksOf(compiled, text),
+    differencesOf(compileText(before, { name: NAME }), compiled),
+  ];
+  return new Map(parts.flat().map(([name, content]) => [name, Buffer.from(content)]));
+}
+
+const foundOf = ({ recipes, diagnostics }: Compilation): readonly Made[] => [
+  ['findings.txt', renderText(diagnostics)],
+  ['findings.line', renderLine(diagnostics)],
+  ['findings.json', renderJson(diagnostics)],
+  ['findings.sarif', renderSarif(diagnostics, { name: 'plica', version: '0' })],
+  ['facts.json', renderFacts(recipes)],
+  ...recipes.map((recipe): Made => [`${recipe.envelope.name}.txt`, renderSheetText(cutSheet(recipe))]),
 ];
 
-/** Everything that is made of a recipe's text: files by their names, what is printed by its command. */
-async function allMade(text: string, before: string): Promise<ReadonlyMap<string, Uint8Array>> {
-  const made = new Map<string, Uint8Array>();
-  for (const command of COMMANDS) {
-    // The statement of a catalogue is read from one file only.
-    const own = command.startsWith('catalogue') ? 'catalogue.plica' : 'a.plica';
-    const files = command.startsWith('diff') ? { [own]: text, 'before/a.plica': before } : { [own]: text };
-    const { out, files: left } = await plica(command, { files });
-    made.set(command, Buffer.from(out));
-    for (const [path, bytes] of left) if (path.startsWith('/studio/out/')) made.set(path, bytes);
-  }
-  const options = emitOptions();
-  for (const recipe of compileText(text).recipes)
+async function filesOf({ recipes }: Compilation): Promise<readonly Made[]> {
+  const made: Made[] = [];
+  for (const recipe of recipes)
     for (const { emit } of EMITTERS)
-      for (const { extension, bytes } of await emit(recipe, options))
-        made.set(`${recipe.envelope.name}${extension}`, bytes);
+      for (const { extension, bytes } of await emit(recipe, OPTIONS))
+        made.push([recipe.envelope.name + extension, bytes]);
   return made;
+}
+
+/** A batch is planned where nothing is wrong with it. */
+async function plansOf({ recipes, batches }: Compilation): Promise<readonly Made[]> {
+  const others = recipes.map(({ envelope, facts }) => ({ name: envelope.name, blank: facts.blank }));
+  const plans = batches
+    .filter(({ orders, diagnostics }) => [{ diagnostics }, ...orders].every(isSound))
+    .map((batch) => planBatch(batch, others));
+  const measure = await fontMeasure(OPTIONS);
+  const made: Made[] = [
+    ['plans.json', planJson(plans)],
+    ['plans.csv', planCsv(plans)],
+  ];
+  for (const plan of plans) {
+    const { name } = plan.batch;
+    made.push([`${name}.plan.txt`, renderSheetText(planSheet(plan))]);
+    made.push([`${name}.plan.pdf`, await planPdf(plan, OPTIONS)]);
+    for (const layout of layoutSvgs(plan, measure)) made.push([`${name}.${layout.name}.svg`, layout.text]);
+  }
+  return made;
+}
+
+async function booksOf(compiled: Compilation, text: string): Promise<readonly Made[]> {
+  const [catalogue = {}] = resolveText(text, { name: NAME }).catalogues;
+  const book = await bookOfCompiled(compiled, catalogue);
+  const made: Made[] = [];
+  for (const [format, load] of Object.entries(BOOK_EMITTERS))
+    made.push([`book.${format}`, await writtenBy(await load(), book)]);
+  return made;
+}
+
+function differencesOf(before: Compilation, after: Compilation): readonly Made[] {
+  const difference = diff(before, after);
+  return [
+    ['difference.txt', renderDifferenceText(difference)],
+    ['difference.json', renderDifferenceJson(difference)],
+    ['difference.markdown', renderMarkdown(difference)],
+    ['difference.html', renderHtml(difference)],
+  ];
 }
 
 /** Every law of what is made of a text that it breaks, by name; an exception is one too. */
@@ -52,13 +119,12 @@ export async function brokenOutputLaws(text: string, before = text): Promise<rea
   }
 }
 
-/** `svg` of `tides.svg`, `json` of `show a.plica --format json`. */
 const kindOf = (name: string): string => name.slice(name.search(/[a-z]+$/));
 
 function brokenBy(name: string, bytes: Uint8Array, recipe: string): readonly string[] {
   const kind = kindOf(name);
-  // Where there is nothing to print, a command prints nothing.
-  if (bytes.length === 0) return name.includes(' ') ? [] : [`${kind}: is not empty`];
+  // Where there is nothing to tell, a text tells nothing.
+  if (bytes.length === 0) return name.endsWith('.txt') ? [] : [`${kind}: is not empty`];
   try {
     READERS[kind]?.(bytes);
   } catch (error) {

@@ -5,9 +5,13 @@ import { revisions } from './revisions.js';
 import { exchange } from './texts.js';
 
 const title = fc.constantFrom(...HOSTILE_TITLES, 'Tide tables', '潮 '.repeat(40), 'x'.repeat(300));
-const length = fc
-  .integer({ min: 1, max: 640 })
-  .chain((count) => fc.constantFrom(`${count / 4} mm`, `${count}/16 in`));
+
+/** A length up to so many mm, in either unit. */
+const upTo = (most: number): fc.Arbitrary<string> =>
+  fc
+    .integer({ min: 1, max: most * 2 })
+    .chain((halves) => fc.constantFrom(`${halves / 2} mm`, `${Math.ceil(halves / 3.2) / 16} in`));
+const side = fc.integer({ min: 100, max: 600 }).map((halves) => `${halves / 2} mm`);
 
 /** Of each line it stands or does not. */
 const some = (...lines: readonly fc.Arbitrary<string>[]): fc.Arbitrary<string> =>
@@ -21,17 +25,17 @@ const some = (...lines: readonly fc.Arbitrary<string>[]): fc.Arbitrary<string> =
 const envelope = fc
   .tuple(
     fc.constantFrom('', ' like tides', ' like house', ' like bench'),
-    fc.tuple(length, length),
+    fc.tuple(side, side),
     title,
     some(
-      length.map((depth) => `depth: ${depth}`),
-      length.map((bulk) => `bulk: ${bulk}`),
+      upTo(25).map((depth) => `depth: ${depth}`),
+      upTo(12).map((bulk) => `bulk: ${bulk}`),
       fc.constantFrom('opens: end', 'fasten: tuck', 'fasten: seal', 'corners: notched', 'paper: slate'),
-      length.map((inset) => `liner: inset ${inset}`),
-      length.map((radius) => `flap: rounded ${radius}`),
+      upTo(15).map((inset) => `liner: inset ${inset}`),
+      upTo(20).map((radius) => `flap: rounded ${radius}`),
       fc.constantFrom(...postClassNames()).map((post) => `post: ${post}\n  expect post ${post}`),
       fc.constantFrom('tags: tides', 'tags: box, flat'),
-      length.map((blank) => `expect blank = ${blank} +- 1/16 in`),
+      upTo(400).map((blank) => `expect blank = ${blank} +- 1/16 in`),
       title.map((words) => `note: "${words}", "${words}"`),
     ),
   )
@@ -40,17 +44,21 @@ const envelope = fc
       `envelope keepsake${like} {\n  title: "${words}"\n  card: ${width} x ${height}\n${lines}}\n`,
   );
 
-/** Batches of all envelopes on papers whose sheets are mostly large enough. */
+/** Cards of ordinary sizes, made together; nothing is wrong with most of their envelopes. */
 const batches = fc
   .tuple(
-    fc.array(fc.integer({ min: 1, max: 400 }), { minLength: 3, maxLength: 3 }),
-    fc.constantFrom('', ' on chart', ' on deck'),
+    fc.array(fc.tuple(side, side, fc.integer({ min: 1, max: 400 })), { minLength: 1, maxLength: 4 }),
     title,
     some(fc.constantFrom('spoilage: 5 %', 'spoilage: 0 %', 'spoilage: 99 %')),
+    some(fc.constantFrom('price: 0.4', 'stock: 3', 'weight: 120 gsm', 'grain: long')),
   )
-  .map(
-    ([[one, two, three], on, words, lines]) =>
-      `paper deck {\n  sheet: 900 mm x 640 mm\n  weight: 120 gsm\n}\nbatch spring {\n  title: "${words}"\n  make: tides ${one}${on}, moon ${two} on deck\n${lines}}\nbatch autumn like spring {\n  make: keepsake ${three} on deck\n}\n`,
+  .map(([cards, words, ofBatch, ofPaper]) =>
+    [
+      `paper deck {\n  title: "${words}"\n  sheet: 900 mm x 640 mm\n${ofPaper}}`,
+      ...cards.map(([width, height], index) => `envelope card-${index} {\n  card: ${width} x ${height}\n}`),
+      `batch spring {\n  title: "${words}"\n${ofBatch}  make: ${cards.map(([, , count], index) => `card-${index} ${count} on deck`).join(', ')}\n}`,
+      'batch autumn like spring {\n  make: keepsake 2 on deck, moon 5 on chart\n}\n',
+    ].join('\n'),
   );
 
 const catalogue = fc
