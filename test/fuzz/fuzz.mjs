@@ -1,14 +1,13 @@
-// Fuzzes texts and what is made of them: `npm run fuzz -- --help`. The engine is asked what runs before anything does.
-import { readFileSync, rmSync } from 'node:fs';
-import { Session } from 'node:inspector';
+// Fuzzes texts and what is made of them: `npm run fuzz -- --help`.
+import { rmSync, writeFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
+import { COUNTS, instrument } from './instrument.mjs';
 
-const place = resolve(`node_modules/.plica-fuzz-${process.pid}.mjs`);
-await build({
+const { outputFiles } = await build({
   entryPoints: ['test/fuzz/fuzz.ts'],
-  outfile: place,
+  write: false,
   bundle: true,
   packages: 'external',
   platform: 'node',
@@ -16,24 +15,11 @@ await build({
   target: 'node20',
   logLevel: 'warning',
 });
-const bundle = readFileSync(place, 'utf8');
+const { text, rooms } = instrument(outputFiles[0].text);
 
-const session = new Session();
-session.connect();
-session.post('Profiler.enable');
-session.post('Profiler.startPreciseCoverage', { callCount: true, detailed: true });
-const url = pathToFileURL(place).href;
-
-/** What ran of the bundle since the last time; the session lies in this thread, so it answers at once. */
-function take() {
-  let functions = [];
-  session.post('Profiler.takePreciseCoverage', (error, { result } = { result: [] }) => {
-    if (error) throw error;
-    functions = result.find((script) => script.url === url)?.functions ?? [];
-  });
-  return functions;
-}
-
-const { fuzz } = await import(url);
+// Within the project, so that packages are found.
+const place = resolve(`node_modules/.plica-fuzz-${process.pid}.mjs`);
+writeFileSync(place, text);
+const { fuzz } = await import(pathToFileURL(place).href);
 rmSync(place);
-process.exitCode = await fuzz(process.argv.slice(2), bundle, take);
+process.exitCode = await fuzz(process.argv.slice(2), { rooms, counts: globalThis[COUNTS] });

@@ -1,9 +1,8 @@
-import type { Profiler } from 'node:inspector';
 import { parseArgs } from 'node:util';
 import { brokenOutputLaws } from '../support/output-laws.js';
 import { brokenTextLaws } from '../support/text-laws.js';
 import { CORPUS, corpusTexts, layDown, saveCorpus, seedTexts } from './corpus.js';
-import { nothingReached, type Reached } from './reached.js';
+import { type Counters, nothingReached, type Reached } from './reached.js';
 import { type Searched, search } from './search.js';
 
 const CRASHES = 'test/fuzz/crashes';
@@ -17,11 +16,8 @@ const USAGE = `npm run fuzz -- [--runs N | --seconds N] [--seed N] [--texts] [--
   --save       keep in ${CORPUS} what reaches something new
 `;
 
-/** What the engine tells of the functions that ran since it was asked last. */
-type TakeCoverage = () => readonly Profiler.FunctionCoverage[];
-
 /** Fuzzes as asked, and tells what came of it; 1 where a law is broken. */
-export async function fuzz(args: readonly string[], bundle: string, take: TakeCoverage): Promise<number> {
+export async function fuzz(args: readonly string[], counters: Counters): Promise<number> {
   const { values } = parseArgs({
     args: [...args],
     options: {
@@ -41,7 +37,7 @@ export async function fuzz(args: readonly string[], bundle: string, take: TakeCo
   }
   const start = Date.now();
   const elapsed = (): number => (Date.now() - start) / 1000;
-  const reached = nothingReached(bundle);
+  const reached = nothingReached(counters);
   const slow = new Map<string, number>();
   const seeds = [...new Set([...seedTexts(), ...corpusTexts()])];
   console.log(`seed ${seed}, ${seeds.length} texts to begin with`);
@@ -49,19 +45,20 @@ export async function fuzz(args: readonly string[], bundle: string, take: TakeCo
     {
       broken: (text) => timed(text, slow, () => brokenTextLaws(text)),
       brokenByMade: values.texts ? async () => [] : (text) => brokenOutputLaws(text),
-      hasReached: () => reached.see(take()),
+      hasReached: reached.see,
     },
     { seeds, seed, goesOn: (done) => (seconds === null ? done < runs : elapsed() < seconds) },
   );
   tell(searched, reached);
-  if (seconds !== null) console.log(`${(searched.runs / elapsed()).toFixed(0)} runs a second`);
-  for (const [text, ms] of slow) console.log(`slow, ${ms.toFixed(0)} ms:\n${text}`);
+  if (seconds !== null) {
+    console.log(`${(searched.runs / elapsed()).toFixed(0)} runs a second`);
+    for (const [text, ms] of slow) console.log(`slow, ${ms.toFixed(0)} ms: ${layDown(CRASHES, text)}`);
+  }
   if (values.save) {
-    const anew = nothingReached(bundle);
+    const anew = nothingReached(counters);
     const isNew = (text: string): boolean => {
-      take();
       brokenTextLaws(text);
-      return anew.see(take());
+      return anew.see();
     };
     console.log(`${saveCorpus(searched.kept, isNew)} texts in ${CORPUS}`);
   }
