@@ -7,8 +7,8 @@ import { programs } from '../support/programs.js';
 test('of any program', async () => {
   await fc.assert(
     fc.asyncProperty(programs, async ([before, after]) => {
-      expect(await brokenOutputLaws(after, before)).toEqual([]);
+      expect(await brokenOutputLaws(after, before), after).toEqual([]);
     }),
-    { seed: Number(process.env['S'] ?? 4), numRuns: Number(process.env['N'] ?? 6) },
+    { seed: 4, numRuns: 3 },
   );
 }, 180_000);
