@@ -3,6 +3,8 @@ import { anyStep, type Step } from './mutations.js';
 import { programs } from '../support/programs.js';
 import { shrunk } from './shrunk.js';
 
+type LawsOf = (text: string) => readonly string[] | Promise<readonly string[]>;
+
 /** What the search asks of the program. */
 export interface Trial {
   /** The laws that a text breaks; called for every text. */
@@ -44,15 +46,13 @@ export async function search(
 ): Promise<Searched> {
   const found = new Map<string, string>();
   const kept: string[] = [];
-  const note = (text: string): void => {
-    for (const law of broken(text))
-      if (!found.has(law))
-        found.set(
-          law,
-          shrunk(text, (shorter) => broken(shorter).includes(law)),
-        );
+  const note = async (text: string, lawsOf: LawsOf, trials: number): Promise<void> => {
+    for (const law of await lawsOf(text)) {
+      if (found.has(law)) continue;
+      found.set(law, await shrunk(text, async (shorter) => (await lawsOf(shorter)).includes(law), trials));
+    }
   };
-  for (const text of seeds) note(text);
+  for (const text of seeds) await note(text, broken, TRIALS);
   hasReached();
   const steps = stepsFrom(seed);
   let runs = 0;
@@ -60,11 +60,11 @@ export async function search(
     const isProgram = runs % RUNS_FOR_A_PROGRAM === RUNS_FOR_A_PROGRAM - 1;
     const [step, program] = steps.next().value;
     const text = isProgram ? program : step([...seeds, ...kept]);
-    note(text);
+    await note(text, broken, TRIALS);
     const isKept = hasReached();
     if (isKept) kept.push(text);
     if (!isProgram && !(isKept && kept.length % KEPT_FOR_ONE_MADE === 0)) continue;
-    for (const law of await brokenByMade(text)) if (!found.has(law)) found.set(law, text);
+    await note(text, brokenByMade, TRIALS_OF_MADE);
     hasReached();
   }
   return { runs, kept, found: [...found].map(([law, text]) => ({ law, text })) };
@@ -73,6 +73,10 @@ export async function search(
 /** To make everything of a text takes as long as hundreds of runs. */
 const RUNS_FOR_A_PROGRAM = 400;
 const KEPT_FOR_ONE_MADE = 20;
+
+/** How often a text is tried shorter. */
+const TRIALS = 3000;
+const TRIALS_OF_MADE = 60;
 
 /** So many are drawn at a time. */
 const DRAWN = 100;
