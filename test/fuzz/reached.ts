@@ -19,10 +19,10 @@ export interface Share {
 
 /** How often something ran, in classes, a bit each: once, a few times, more, many, very many. */
 const CLASSES = [1, 2, 4, 16, 128];
-const bitOf = (count: number): number => 1 << CLASSES.findLastIndex((least) => count >= least);
 
-/** Begins with nothing reached. */
-export function nothingReached({ rooms: roomOf, counts }: Counters): Reached {
+/** Begins with nothing reached. With fewer classes, less is new. */
+export function nothingReached({ rooms: roomOf, counts }: Counters, classes = CLASSES): Reached {
+  const bitOf = (count: number): number => 1 << classes.findLastIndex((least) => count >= least);
   const seen = new Uint8Array(counts.length);
 
   const see: Reached['see'] = () => {

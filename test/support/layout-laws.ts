@@ -32,7 +32,7 @@ export const LAYOUT_LAWS: Readonly<Record<string, (text: string) => boolean>> = 
   ) => {
     const lineEnd = /\r\n|\r|\n/.exec(text)?.[0] ?? '\n';
     const after = formatted(text);
-    if (after === '') return true;
+    if (after === '' || after === '\ufeff') return true;
     const lines = after.slice(0, -lineEnd.length).split(lineEnd);
     return (
       after.endsWith(lineEnd) &&

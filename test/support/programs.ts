@@ -47,7 +47,7 @@ const envelope = fc
 /** Cards of ordinary sizes, made together; nothing is wrong with most of their envelopes. */
 const batches = fc
   .tuple(
-    fc.array(fc.tuple(side, side, fc.integer({ min: 1, max: 400 })), { minLength: 1, maxLength: 4 }),
+    fc.array(fc.tuple(side, side, fc.integer({ min: 1, max: 400 })), { minLength: 1, maxLength: 3 }),
     title,
     some(fc.constantFrom('spoilage: 5 %', 'spoilage: 0 %', 'spoilage: 99 %')),
     some(fc.constantFrom('price: 0.4', 'stock: 3', 'weight: 120 gsm', 'grain: long')),
