@@ -1,0 +1,35 @@
+// The tests that a room's mutants are put to: those that hold the room, in one process, and quick.
+import { defineConfig } from 'vitest/config';
+import { BaseSequencer, type TestSpecification } from 'vitest/node';
+
+/** Tests by the room that they hold; those stand first that fail soonest where something is wrong. */
+const TESTS: Readonly<Record<string, readonly string[]>> = {
+  measure: ['measure/*'],
+  plane: ['plane/*', 'folding/{worked-examples,true-arcs,liner,zones,pose}'],
+  folding: ['folding/*', 'properties/{folding,liner}-laws', 'accepted/*'],
+  rules: ['house/problems', 'rules/*', 'accepted/*'],
+  diff: ['diff/*'],
+};
+
+const tests = TESTS[process.env['ROOM'] ?? ''] ?? Object.values(TESTS).flat();
+const folders = tests.map((path) => `/test/${path.split('/')[0]}/`);
+
+const rank = ({ moduleId }: TestSpecification): number =>
+  folders.findIndex((folder) => moduleId.includes(folder));
+
+/** In the order of the table; the runner asks for a class. */
+class AsListed extends BaseSequencer {
+  override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
+    return files.toSorted((one, other) => rank(one) - rank(other));
+  }
+}
+
+// oxlint-disable-next-line import/no-default-export -- vitest reads its settings from one
+export default defineConfig({
+  test: {
+    include: tests.map((path) => `test/${path}.test.ts`),
+    alias: { 'fast-check': `${import.meta.dirname}/few-runs.ts` },
+    isolate: false,
+    sequence: { sequencer: AsListed },
+  },
+});
