@@ -5,6 +5,7 @@ test('a number has the decimals asked for and no sign on nothing', () => {
   expect(printNumber(12.5, 2)).toBe('12.50');
   expect(printNumber(-0.04, 1)).toBe('0.0');
   expect(printNumber(-0, 0)).toBe('0');
+  expect(printNumber(-0.4, 0)).toBe('0');
   expect(printNumber(285.74999999999997, 1)).toBe('285.8');
   expect(printNumber(-1.25, 1)).toBe('-1.3');
 });

@@ -25,6 +25,7 @@ describe('a bare number', () => {
     expect(calculate(number(2, 'in'), '*', number(3, 'in'))).toEqual(number(6, 'in'));
     expect(calculate(number(2, 'in'), '+', number(3, 'in'))).toEqual(number(5, 'in'));
     expect(calculate(number(2, 'in'), '*', length(3))).toEqual(length(6));
+    expect(calculate(number(6, 'in'), '/', number(4, 'in'))).toEqual(number(1.5, 'in'));
     expect(calculate(length(3), '/', number(2, 'in'))).toEqual(length(1.5));
   });
 
@@ -61,6 +62,14 @@ describe('dimensions', () => {
     const grammage = calculate(of('mass', 120), '/', of('area', 1e6));
     expect(grammage).toMatchObject({ dimension: 'grammage' });
     expect((grammage as Quantity).value).toBeCloseTo(120, 9);
+  });
+
+  test('a grammage may stand on either side', () => {
+    expect(calculate(of('area', 1e6), '*', of('grammage', 120))).toEqual(of('mass', 120));
+    // 120 g of paper that weighs 120 g/m² cover a square metre.
+    const area = calculate(of('mass', 120), '/', of('grammage', 120));
+    expect(area).toMatchObject({ dimension: 'area' });
+    expect((area as Quantity).value).toBeCloseTo(1e6, 3);
   });
 
   test('that make no sense together are refused', () => {

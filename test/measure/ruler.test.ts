@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import {
   ceilToStep,
   exactLength,
+  floorToStep,
   otherLength,
   readDifference,
   readLength,
@@ -46,6 +47,24 @@ describe('rounding to a graduation', () => {
     expect(ceilToStep(-0.2, 0.5)).toBe(0);
   });
 
+  test('downwards, a graduation stays itself', () => {
+    expect(floorToStep(6, 0.5)).toBe(6);
+    expect(floorToStep(0.3, 0.1)).toBeCloseTo(0.3, 12);
+    expect(floorToStep(6.49, 0.5)).toBe(6);
+    expect(floorToStep(0.2, 0.5)).toBe(0);
+    expect(floorToStep(-0.2, 0.5)).toBe(-0.5);
+  });
+
+  test('noise grows with the length that it comes from', () => {
+    expect(roundToStep((1e5 + 0.5 + 2e-5) * 0.5, 0.5)).toBe(5e4);
+    expect(ceilToStep((1e5 + 2e-5) * 0.5, 0.5)).toBe(5e4);
+  });
+
+  test('nothing has no sign', () => {
+    for (const round of [roundToStep, ceilToStep]) expect(round(-0.1, 0.5)).toBe(0);
+    expect(floorToStep(0.1, 0.5)).toBe(0);
+  });
+
   test('never further off than half a step, never below when rounding up', () => {
     const lengths = fc.double({ min: -5000, max: 5000, noNaN: true });
     const steps = fc.constantFrom(0.1, 0.5, 1, INCH / 64, INCH / 16);
@@ -81,6 +100,8 @@ describe('reading a ruler', () => {
   test('a step that no inch ruler has is read in decimals', () => {
     expect(readLength(285.6, { units: 'in', step: 0.5 })).toBe('11.24 in');
     expect(readLength(2.61, { units: 'in', step: 2.54 })).toBe('0.1 in');
+    // 284.5 / 25.4 = 11.20079
+    expect(readLength(284.6, { units: 'in', step: 0.5 })).toBe('11.201 in');
   });
 
   test.each([
@@ -95,9 +116,20 @@ describe('reading a ruler', () => {
     expect(readLength(mm, halfMillimetres)).toBe(expected);
   });
 
+  test('millimetres are read in hundredths, whatever the step', () => {
+    expect(readLength(2.1, { units: 'mm', step: 0.125 })).toBe('2.1 mm');
+    expect(readLength(2.126, { units: 'mm', step: 0.125 })).toBe('2.13 mm');
+  });
+
+  test('noise below nothing has no sign', () => {
+    expect(readLength(-1e-7, sixteenths)).toBe('0 in');
+    expect(readLength(-1e-7, halfMillimetres)).toBe('0 mm');
+  });
+
   test('in centimetres', () => {
     expect(readLength(285.5, { units: 'cm', step: 0.5 })).toBe('28.55 cm');
     expect(readLength(280, { units: 'cm', step: 1 })).toBe('28 cm');
+    expect(readLength(285.55, { units: 'cm', step: 1 })).toBe('28.555 cm');
     expect(readLength(285.6789, { units: 'cm', step: 0.5 })).toBe('28.55 cm');
   });
 
@@ -126,6 +158,7 @@ test('a margin is shown in decimals, and only nothing as nothing', () => {
   expect(exactLength(0.15, 'mm')).toBe('0.15 mm');
   expect(exactLength(0.006 * INCH, 'in')).toBe('0.006 in');
   expect(exactLength(-0.0004, 'mm')).toBe('-0.0004 mm');
+  expect(exactLength(0.005, 'mm')).toBe('0.01 mm');
   expect(exactLength(0, 'in')).toBe('0 in');
   expect(exactLength(-0, 'mm')).toBe('0 mm');
   expect(exactLength(1e-9, 'mm')).toBe('0 mm');
