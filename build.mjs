@@ -21,6 +21,8 @@ const BUNDLE = {
   target: 'node20',
   minify: true,
   external: ['pdfkit'],
+  // ES modules before CommonJS: of these the bundler exports a default only where they are parts of their own.
+  mainFields: ['module', 'main'],
   metafile: true,
   logLevel: 'warning',
 };

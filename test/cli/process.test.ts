@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readdirSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { expect, test } from 'vitest';
 import { GAPING, SOUND } from '../support/command-line.js';
@@ -150,4 +150,11 @@ test('the package holds the program and what it needs, and nothing else', () => 
 test('the program is plain ASCII, since it is read byte for byte', () => {
   for (const pack of ['dist/program.cjs', 'dist/further.cjs'])
     expect(readFileSync(pack).every((byte) => byte < 0x80)).toBe(true);
+});
+
+test('every kind of file comes out of the program as it is shipped, those that other libraries write among them', () => {
+  const folder = scratch({ 'a.plica': SOUND });
+  expect(plica(folder, ['build', 'a.plica', '--emit', 'all', '--out', 'out']).code).toBe(0);
+  const endings = readdirSync(join(folder, 'out')).map((name) => name.replace(/^[^.]*/, ''));
+  expect(endings).toEqual(expect.arrayContaining(['.cut-sheet.pdf', '.dxf', '.fold', '.print.pdf', '.svg']));
 });
