@@ -85,7 +85,7 @@ const count: Read = (value) => printShort(value, 3);
 const READERS: Readonly<Record<FigureChange['dimension'] | 'margin', Reader>> = {
   length: {
     read: readLength,
-    difference: (mm, ruler) => both(mm, readDifference(mm, ruler), otherLength(mm, ruler)),
+    difference: (mm, ruler) => both(mm, readDifference(mm, ruler.units), otherLength(mm, ruler)),
   },
   margin: {
     read: (mm, { units }) => exactLength(mm, units),

@@ -1,5 +1,5 @@
 import { printShort } from '../measure/number.js';
-import { readLength, roundToStep } from '../measure/ruler.js';
+import { readGraduation } from '../measure/ruler.js';
 import { sameLength } from '../measure/slack.js';
 import { MM_PER, UNITS, type Units } from '../measure/unit.js';
 import type { ExpectDimension } from '../recipe/expect-names.js';
@@ -25,16 +25,8 @@ const WORDS: ReadonlySet<string> = new Set(['pointed', 'rounded', 'blunt', 'inse
 type Read<T> = (value: T, units: Units) => string;
 
 /** As a ruler of the units has it; else as one of millimetres has it; else in decimals. */
-export const lengthReading: Read<number> = (mm, units) => {
-  if (liesOn(mm, FINEST[units])) return readLength(mm, { units, step: FINEST[units] });
-  if (liesOn(mm, FINEST.mm)) return readLength(mm, { units: 'mm', step: FINEST.mm });
-  return `${printShort(mm / MM_PER[units], 5)} ${units}`;
-};
-
-/** The finest graduation that a length is read at as it stands, in mm. */
-const FINEST: Readonly<Record<Units, number>> = { mm: 0.01, cm: 0.01, in: MM_PER.in / 64 };
-
-const liesOn = (mm: number, graduation: number): boolean => sameLength(mm, roundToStep(mm, graduation));
+export const lengthReading: Read<number> = (mm, units) =>
+  readGraduation(mm, units) ?? readGraduation(mm, 'mm') ?? `${printShort(mm / MM_PER[units], 5)} ${units}`;
 
 const listReading: Read<readonly number[]> = (lengths, units) =>
   (lengths.every((length) => sameLength(length, lengths[0] ?? 0)) ? lengths.slice(0, 1) : lengths)

@@ -18,8 +18,15 @@ export interface Ruler {
  * on a fine graduation (1/64 in, 1/100 mm) is read as it is; any other at the nearest graduation of the step.
  */
 export function readLength(mm: number, { units, step }: Ruler): string {
-  const read = liesOn(mm, FINEST[units]) ? mm : roundToStep(mm, step);
-  return units === 'in' && liesOn(read, FINEST.in) ? fraction(read) : decimals(read, units);
+  const rounded = roundToStep(mm, step);
+  return readGraduation(mm, units) ?? readGraduation(rounded, units) ?? decimals(rounded, units);
+}
+
+/** A length that lies on a fine graduation of the units, as the ruler reads it; null for any other. */
+export function readGraduation(mm: number, units: Units): string | null {
+  const graduation = FINEST[units];
+  if (!sameLength(mm, Math.round(mm / graduation) * graduation)) return null;
+  return units === 'in' ? fraction(mm) : decimals(mm, units);
 }
 
 /** The same length in the other system, beside the reading: `285.8 mm` for inches, `11.24 in` for mm and cm. */
@@ -36,8 +43,8 @@ export function exactLength(mm: number, units: Units): string {
 }
 
 /** A difference of readings: on a fine graduation as the ruler reads it, else off the ruler: `1/8 in`, `-0.02 in`. */
-export const readDifference = (mm: number, { units }: Ruler): string =>
-  liesOn(mm, FINEST[units]) ? readLength(mm, { units, step: FINEST[units] }) : exactLength(mm, units);
+export const readDifference = (mm: number, units: Units): string =>
+  readGraduation(mm, units) ?? exactLength(mm, units);
 
 /**
  * The graduation nearest to a length; midway, the even one (NIST Handbook 44, section 10.3). Lengths within a
@@ -72,9 +79,6 @@ const DECIMALS: Readonly<Record<Units, { readonly coarse: number; readonly below
   cm: { coarse: 2, below: 0.1 },
   in: { coarse: 2, below: 0.1 },
 };
-
-const liesOn = (mm: number, graduation: number): boolean =>
-  sameLength(mm, Math.round(mm / graduation) * graduation);
 
 /** Decimals enough for a hundredth of a millimetre or a thousandth of an inch. */
 const decimals = (mm: number, units: Units): string =>

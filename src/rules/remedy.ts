@@ -1,4 +1,4 @@
-import { ceilToStep } from '../measure/ruler.js';
+import { ceilToStep, floorToStep } from '../measure/ruler.js';
 import type { Size } from '../recipe/recipe.js';
 import type { Statements } from '../recipe/restate.js';
 import { type Offer, offer } from './offer.js';
@@ -150,8 +150,6 @@ function fewest(at: (subject: Subject, steps: number) => Statements | null): Rem
     return statements && write(statements)(trial);
   };
 }
-
-const floorToStep = (length: number, step: number): number => -ceilToStep(-length, step);
 
 /** A stated shape with one of its lengths made smaller, on the ruler, by as little as serves. */
 const smaller = (property: ShapedFlap, which: 'cut' | 'radius'): Remedy =>

@@ -1,7 +1,6 @@
+import { readArea as areaIn } from '../measure/area.js';
 import { printShort } from '../measure/number.js';
-import { exactLength, readLength } from '../measure/ruler.js';
-import { sameLength } from '../measure/slack.js';
-import { MM_PER, type Units } from '../measure/unit.js';
+import { exactLength, readDifference, readGraduation, readLength } from '../measure/ruler.js';
 import type { CornerTreatment, Envelope, FlapShape, Size } from '../recipe/recipe.js';
 
 /** A length off the envelope's ruler, as its author reads it: `11 1/4 in`. */
@@ -10,13 +9,7 @@ export const read = ({ units, step }: Envelope, mm: number): string =>
 
 /** A margin or a difference: a graduation of an inch ruler as it is read (`1/16 in`), all else in decimals (`0.65 in`). */
 export const exact = (envelope: Envelope, mm: number): string =>
-  envelope.units === 'in' && liesOn(mm, GRADUATION.in) ? read(envelope, mm) : exactLength(mm, envelope.units);
-
-/** The finest graduation that a length is read at as it stands, in mm. */
-const GRADUATION: Readonly<Record<Units, number>> = { mm: 0.01, cm: 0.01, in: MM_PER.in / 64 };
-
-const liesOn = (mm: number, graduation: number): boolean =>
-  sameLength(mm, Math.round(mm / graduation) * graduation);
+  envelope.units === 'in' ? readDifference(mm, 'in') : exactLength(mm, envelope.units);
 
 /** Two lengths, told apart: off the ruler if it can tell them apart, otherwise in decimals. */
 export function readApart(envelope: Envelope, one: number, other: number): readonly [string, string] {
@@ -29,13 +22,11 @@ export const readSize = (envelope: Envelope, { width, height }: Size): string =>
   `${read(envelope, width).replace(/ [a-z]+$/, '')} x ${read(envelope, height)}`;
 
 /** An area in the square of the envelope's units: `12.5 mm²`. */
-export const readArea = ({ units }: Envelope, mm2: number): string =>
-  `${printShort(mm2 / MM_PER[units] ** 2, units === 'mm' ? 1 : 3)} ${units}²`;
+export const readArea = ({ units }: Envelope, mm2: number): string => areaIn(mm2, units);
 
 /** A length as a recipe writes it: off the ruler, or in mm where the ruler's step has no reading in the units. */
-export function writeLength(envelope: Envelope, mm: number): string {
-  return liesOn(mm, GRADUATION[envelope.units]) ? read(envelope, mm) : `${printShort(mm, 4)} mm`;
-}
+export const writeLength = ({ units }: Envelope, mm: number): string =>
+  readGraduation(mm, units) ?? `${printShort(mm, 4)} mm`;
 
 /** A size as a recipe writes it; the unit is written once where it is one. */
 export function writeSize(envelope: Envelope, { width, height }: Size): string {

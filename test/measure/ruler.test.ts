@@ -166,8 +166,8 @@ test('a margin is shown in decimals, and only nothing as nothing', () => {
 });
 
 test('a difference is read off the ruler where it lies on a graduation, else shown in decimals', () => {
-  expect(readDifference(0.1875 * INCH, sixteenths)).toBe('3/16 in');
-  expect(readDifference(-INCH / 32, sixteenths)).toBe('-1/32 in');
-  expect(readDifference(0.05 * INCH, sixteenths)).toBe('0.05 in');
-  expect(readDifference(-6.25, halfMillimetres)).toBe('-6.25 mm');
+  expect(readDifference(0.1875 * INCH, 'in')).toBe('3/16 in');
+  expect(readDifference(-INCH / 32, 'in')).toBe('-1/32 in');
+  expect(readDifference(0.05 * INCH, 'in')).toBe('0.05 in');
+  expect(readDifference(-6.25, 'mm')).toBe('-6.25 mm');
 });
