@@ -33,3 +33,45 @@ test('each is painted once, even where none can be told to be behind', () => {
   ];
   expect([...farToNear(crossed, at(0, 0, 1))].sort()).toEqual([0, 1]);
 });
+
+/** A square of 1 at a height. */
+const sheet = (z: number) => [at(0, 0, z), at(1, 0, z), at(1, 1, z), at(0, 1, z)];
+const UP = at(0, 0, 1);
+
+test('of two sheets the lower is painted first, in whichever order and sense they are given', () => {
+  expect(farToNear([sheet(1), sheet(0)], UP)).toEqual([1, 0]);
+  expect(farToNear([sheet(0), sheet(1)], UP)).toEqual([0, 1]);
+  expect(farToNear([sheet(1).reverse(), sheet(0)], UP)).toEqual([1, 0]);
+  expect(farToNear([sheet(1), sheet(0).reverse()], UP)).toEqual([1, 0]);
+  expect(farToNear([sheet(1), sheet(0)], at(0, 0, -1))).toEqual([0, 1]);
+  expect(farToNear([sheet(0), sheet(1)], at(0.5, 3, -0.1))).toEqual([1, 0]);
+});
+
+test('a millionth apart they lie in one plane, more apart they do not', () => {
+  expect(farToNear([sheet(5e-7), sheet(0)], UP)).toEqual([0, 1]);
+  expect(farToNear([sheet(2e-6), sheet(0)], UP)).toEqual([1, 0]);
+});
+
+test('of two flaps that meet in a ridge, the one turned away is painted first', () => {
+  const left = [at(0, 0, 0), at(1, 0, 1), at(1, 1, 1), at(0, 1, 0)];
+  const right = [at(1, 0, 1), at(2, 0, 0), at(2, 1, 0), at(1, 1, 1)];
+  expect(farToNear([left, right], at(3, 0, 1))).toEqual([0, 1]);
+  expect(farToNear([right, left], at(3, 0, 1))).toEqual([1, 0]);
+  expect(farToNear([left, right], at(-3, 0, 1))).toEqual([1, 0]);
+});
+
+test('a wall seen edge on is painted after what lies below it, before what lies above', () => {
+  const wall = (z: number) => [at(0.5, 0, z), at(0.5, 1, z), at(0.5, 1, z + 1), at(0.5, 0, z + 1)];
+  expect(farToNear([wall(1), sheet(0)], UP)).toEqual([1, 0]);
+  expect(farToNear([sheet(0), wall(1)], UP)).toEqual([0, 1]);
+  expect(farToNear([wall(-2), sheet(0)], UP)).toEqual([0, 1]);
+  expect(farToNear([sheet(0), wall(-2)], UP)).toEqual([1, 0]);
+});
+
+test('a slanted flap lies behind a sheet that it leans away from', () => {
+  // From the sheet's edge down and outwards, and up and outwards.
+  const down = [at(1, 0, 0), at(2, 0, -1), at(2, 1, -1), at(1, 1, 0)];
+  const up = [at(1, 0, 0), at(2, 0, 1), at(2, 1, 1), at(1, 1, 0)];
+  expect(farToNear([sheet(0), down], at(-3, 0, 1))).toEqual([1, 0]);
+  expect(farToNear([up, sheet(0)], at(2, 0, 1))).toEqual([1, 0]);
+});
