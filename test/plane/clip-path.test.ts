@@ -55,6 +55,21 @@ test('arcs keep their centres, and lines meet them where they end', () => {
   expect(arc?.to).toMatchObject({ x: expect.closeTo(4 + Math.sqrt(11), 9), y: expect.closeTo(9, 9) });
 });
 
+test('a bulge that crosses a cut twice loses what lies between', () => {
+  // The arc of 5 about (5, 5) from (10, 5) to (5, 10) is cut off between its crossings with the slanted line.
+  const cut = clipPath(rounded(0, 0, 5, 0), [{ a: 1, b: 1, c: 10 + 4 * Math.SQRT2 }]);
+  expect(kinds(cut)).toEqual(['line', 'line', 'arc', 'line', 'arc', 'line', 'line']);
+  // A segment of the angle 2·acos(4/5) of a circle of 5 lies beyond: 25·acos(4/5) − 3·4.
+  const square = 100 - 25 * (1 - Math.PI / 4);
+  expect(cut && pathArea(cut)).toBeCloseTo(square - (25 * Math.acos(4 / 5) - 12), 9);
+});
+
+test('a cut that only touches takes nothing, or all', () => {
+  const touched = clipPath(CIRCLE, [{ a: 0, b: -1, c: 0 }]);
+  expect(touched && pathArea(touched)).toBeCloseTo(25 * Math.PI, 9);
+  expect(clipPath(rounded(), [{ a: 0, b: 1, c: 0 }])).toBeNull();
+});
+
 test('what is left is as large as of the polygon, flattened', () => {
   const halfPlane = fc
     .record({

@@ -75,3 +75,14 @@ test('a slanted flap lies behind a sheet that it leans away from', () => {
   expect(farToNear([sheet(0), down], at(-3, 0, 1))).toEqual([1, 0]);
   expect(farToNear([up, sheet(0)], at(2, 0, 1))).toEqual([1, 0]);
 });
+
+test('walls that stand askew are ordered by the distance to the reader, however they are wound', () => {
+  // Each square to the direction (3, 4, 0), 5 further along it.
+  const wall = (off: number) =>
+    [at(-4, 3, 0), at(4, -3, 0), at(4, -3, 2), at(-4, 3, 2)].map(({ x, y, z }) =>
+      at(x + 0.6 * off, y + 0.8 * off, z),
+    );
+  expect(farToNear([wall(5), wall(0)], at(3, 4, 0))).toEqual([1, 0]);
+  expect(farToNear([wall(5).reverse(), wall(0)], at(3, 4, 1))).toEqual([1, 0]);
+  expect(farToNear([wall(0), wall(5)], at(-3, -4, 1))).toEqual([1, 0]);
+});

@@ -63,6 +63,33 @@ test('in the bay of a polygon that is not convex, it is seen', () => {
   ]);
 });
 
+test('an edge that ends short of the line, or begins past it, divides nothing', () => {
+  const far = segment(0, 5, 4, 5);
+  // The rectangle’s sides would meet the line beyond its end.
+  expect(hiddenParts(far, [rectangle(6, 0, 8, 9)])).toEqual({ seen: [far], hidden: [] });
+  expect(hiddenParts(segment(9, 5, 12, 5), [rectangle(6, 0, 8, 9)]).hidden).toEqual([]);
+});
+
+test('a slanted line is hidden between the crossings of a leaning shape', () => {
+  // A square on its corner about (20, 15), 10 to each corner; the line climbs 3 : 4 through its middle.
+  const diamond: Polygon = [at(20, 5), at(30, 15), at(20, 25), at(10, 15)];
+  const { seen, hidden } = hiddenParts(segment(8, -1, 32, 31), [diamond]);
+  // |x − 20| + |y − 15| = 10 where 3t + 4t = 10.
+  expect(hidden).toEqual([
+    {
+      from: { x: expect.closeTo(20 - 30 / 7, 6), y: expect.closeTo(15 - 40 / 7, 6) },
+      to: { x: expect.closeTo(20 + 30 / 7, 6), y: expect.closeTo(15 + 40 / 7, 6) },
+    },
+  ]);
+  expect(seen).toHaveLength(2);
+});
+
+test('a stretch that starts under a shape is hidden from its start', () => {
+  const { seen, hidden } = hiddenParts(segment(4, 5, 10, 5), [rectangle(3, 0, 6, 9)]);
+  expect(ends(hidden)).toEqual([[4, 6]]);
+  expect(ends(seen)).toEqual([[6, 10]]);
+});
+
 test.each([
   ['the middle', 5, 5, true],
   ['a corner', 0, 0, false],

@@ -18,6 +18,13 @@ test('an obtuse corner takes a larger radius: r·tan(22.5°) along an edge', () 
   expect(largestRadius(corners)).toBeCloseTo((20 * Math.SQRT2) / Math.tan(Math.PI / 8), 9);
 });
 
+test('the circle within a triangle is as large as its corners allow, wherever it lies', () => {
+  // Legs of 9 and 12 and a long side of 15; half the angle at (19, 7) has a tangent of 1/3, at (7, 16) of 1/2.
+  const [right, sharp, blunter] = [corner(7, 7), corner(19, 7), corner(7, 16)];
+  expect(largestRadius([right, { ...sharp, radius: 1 }, blunter])).toBeCloseTo(12 / 3, 9);
+  expect(largestRadius([right, sharp, { ...blunter, radius: 1 }])).toBeCloseTo(9 / 2, 9);
+});
+
 test('nothing rounded, nothing to limit', () => {
   expect(largestRadius([corner(0, 0), corner(1, 0), corner(0, 1)])).toBe(Infinity);
 });

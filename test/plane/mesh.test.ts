@@ -33,6 +33,19 @@ test('a corner on another’s edge divides it there', () => {
   expect(edges).toHaveLength(10);
 });
 
+test('corners on another’s edge stand there in its order, whichever was given first', () => {
+  const shelf = [rectangle(2, 0, 1, 1), rectangle(2, 2, 1, 1), rectangle(2, 1, 1, 1)];
+  const { vertices, faces } = mesh([rectangle(0, 0, 2, 3), ...shelf]);
+  expect(faces[0]?.map((index) => [vertices[index]?.x, vertices[index]?.y])).toEqual([
+    [0, 0],
+    [2, 0],
+    [2, 1],
+    [2, 2],
+    [2, 3],
+    [0, 3],
+  ]);
+});
+
 test('corners apart by rounding alone are one', () => {
   const { vertices } = mesh([rectangle(0, 0, 1, 1), rectangle(1 + 1e-9, -1e-9, 1, 1)]);
   expect(vertices).toHaveLength(6);

@@ -52,3 +52,9 @@ test('a spike is dropped wherever the list of corners begins', () => {
     expect(area(left)).toBe(100);
   }
 });
+
+test('a point that noise doubled is dropped, even beside a long edge', () => {
+  const square = [at(0, 0), at(1000, 0), at(1000, 1000), at(0, 1000)];
+  expect(tidy([at(0, 0), at(1000, 0), at(1000, 1e-10), at(1000, 1000), at(0, 1000)])).toHaveLength(4);
+  expect(tidy(square)).toEqual(square);
+});

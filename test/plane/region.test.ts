@@ -22,6 +22,12 @@ test('two covers that overlap do not cancel out', () => {
   expect(regionArea(subtract([square(0, 0, 10)], [left, mirrored]))).toBeCloseTo(100 - 60, 6);
 });
 
+test('what is no area neither takes nor gives', () => {
+  const line = square(0, 0, 10).slice(0, 2);
+  expect(subtract([square(0, 0, 10)], [[], line])).toEqual(subtract([square(0, 0, 10)], []));
+  expect(intersect([line, []], [square(0, 0, 10)])).toEqual([]);
+});
+
 test('a hole counts as not there', () => {
   expect(regionArea(subtract([square(0, 0, 10)], [square(4, 4, 2)]))).toBeCloseTo(96, 6);
 });

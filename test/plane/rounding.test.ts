@@ -56,6 +56,27 @@ describe('the outline of a polygon with rounded corners', () => {
   });
 });
 
+test('three corners rounded to the circle within: the circle, and no edges between', () => {
+  // Legs of 9 and 12, a long side of 15: the circle within has a radius of 3.
+  const triangle = [corner(0, 0, 3), corner(12, 0, 0), corner(0, 9, 0)];
+  expect(roundedPath(triangle).stretches[0]).toMatchObject({ to: at(3, 0), centre: at(3, 3) });
+  // At the sharper corners the same circle touches further off: 9 and 6 from the corner.
+  const [sharp, blunter] = [
+    [0, 3, 0],
+    [0, 0, 3],
+  ].map((radii) => roundedPath(triangle.map(({ x, y }, index) => corner(x, y, radii[index]))));
+  expect(sharp?.stretches[0]).toEqual({ kind: 'line', to: at(3, 0) });
+  expect(sharp?.stretches[1]).toMatchObject({ to: at(12 - 9 * 0.8, 9 * 0.6), centre: at(3, 3) });
+  expect(blunter?.stretches[2]).toMatchObject({ to: at(0, 3), centre: at(3, 3) });
+});
+
+test('rounding takes r²·(1 / tan(a/2) − (π − a)/2) off a corner of the angle a', () => {
+  // The corner of a triangle with equal sides, 60°: 1/tan 30° = √3, and an arc of 120°.
+  const height = 10 * Math.sqrt(3);
+  const path = roundedPath([corner(0, 0, 2), corner(20, 0), corner(10, height)]);
+  expect(pathArea(path)).toBeCloseTo(10 * height - 4 * (Math.sqrt(3) - Math.PI / 3), 9);
+});
+
 describe('how far an arc turns', () => {
   const arc = (to: { x: number; y: number }, clockwise: boolean) =>
     ({ kind: 'arc', to, centre: { x: 1, y: 2 }, clockwise }) as const;
