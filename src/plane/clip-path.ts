@@ -1,11 +1,11 @@
 import type { HalfPlane } from './clip.js';
-import { type Path, type Stretch, sweep } from './path.js';
+import { type Path, pathArea, type Stretch, sweep } from './path.js';
 import { between, distance, type Point } from './point.js';
 
 /** A stretch with the point that it starts from. */
 type Placed = Stretch & { readonly from: Point };
 
-/** Points within this of a half-plane's edge count as on it, and stretches no longer than this are none. */
+/** Points within this of a half-plane's edge count as on it; stretches no longer than this are none, and areas no larger. */
 const NOISE = 1e-9;
 
 /**
@@ -25,7 +25,9 @@ export function clipPath(path: Path, halfPlanes: readonly HalfPlane[]): Path | n
     });
   }
   const [first] = stretches;
-  return first && stretches.length > 1 ? { start: first.from, stretches: stretches.map(unplaced) } : null;
+  if (!first) return null;
+  const left = { start: first.from, stretches: stretches.map(unplaced) };
+  return pathArea(left) > NOISE ? left : null;
 }
 
 function placed({ start, stretches }: Path): readonly Placed[] {
