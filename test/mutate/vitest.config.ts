@@ -7,7 +7,7 @@ const TESTS: Readonly<Record<string, readonly string[]>> = {
   measure: ['measure/*'],
   plane: ['plane/*', 'folding/worked-examples'],
   folding: ['folding/*', 'properties/{folding,liner}-laws', 'accepted/*'],
-  rules: ['house/problems', 'rules/*', 'accepted/*'],
+  rules: ['rules/*', 'accepted/*'],
   diff: ['diff/*'],
 };
 
