@@ -5,7 +5,7 @@ import { BaseSequencer, type TestSpecification } from 'vitest/node';
 /** Tests by the room that they hold; those stand first that fail soonest where something is wrong. */
 const TESTS: Readonly<Record<string, readonly string[]>> = {
   measure: ['measure/*'],
-  plane: ['plane/*', 'folding/worked-examples'],
+  plane: ['plane/*'],
   folding: ['folding/*', 'properties/{folding,liner}-laws', 'accepted/*'],
   rules: ['rules/*', 'accepted/*'],
   diff: ['diff/*'],
