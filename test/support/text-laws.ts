@@ -2,6 +2,7 @@ import { parse } from '../../grammar/parser.js';
 import { source } from '../../src/text/source.js';
 import { brokenPromises } from './broken-promises.js';
 import { compareTexts, unchecked } from './compare.js';
+import { type Beside, compileText } from './compile-text.js';
 import { formatted, LAYOUT_LAWS, losesNothing } from './layout-laws.js';
 import { specFiles } from './specs.js';
 import { TREE_LAWS } from './tree-laws.js';
@@ -34,12 +35,23 @@ const ofLayout = (text: string): readonly string[] => {
   if (read(text).diagnostics.length > 0) return losesNothing(text) ? [] : ['no character is lost'];
   const broken = Object.entries(LAYOUT_LAWS).flatMap(([law, holds]) => (holds(text) ? [] : [law]));
   const { changes, shared } = compareTexts(text, formatted(text), unchecked);
-  return changes.length + shared.length === 0 ? broken : [...broken, 'another layout is no change'];
+  const [before, after] = [foundIn(text), foundIn(formatted(text))];
+  return [
+    ...broken,
+    ...(changes.length + shared.length === 0 ? [] : ['another layout is no change']),
+    ...(before === after ? [] : ['in another layout the same is found']),
+  ];
 };
 
-/** Under the second name any statement may stand. */
-const ofChecking = (text: string): readonly string[] =>
-  brokenPromises(text, {
-    name: /^\s*catalogue\b/m.test(text) ? 'catalogue.plica' : 'recipe.plica',
-    files: specFiles,
-  });
+const foundIn = (text: string): string =>
+  compileText(text, besideOf(text))
+    .diagnostics.map(({ problem, message, help }) => `${problem.name}: ${message}: ${help}`)
+    .join('\n');
+
+const ofChecking = (text: string): readonly string[] => brokenPromises(text, besideOf(text));
+
+/** Under the first name any statement may stand. */
+const besideOf = (text: string): Beside => ({
+  name: /^\s*catalogue\b/m.test(text) ? 'catalogue.plica' : 'recipe.plica',
+  files: specFiles,
+});
