@@ -6,7 +6,13 @@ import { shortRecipes } from '../support/texts.js';
 /** Texts that reach what no other recipe of the tests does. */
 export const CORPUS = 'test/fuzz/corpus';
 
-export const corpusTexts = (): readonly string[] => recipesBelow(CORPUS);
+/** The corpus by its files' names. */
+export const corpus = (): readonly (readonly [name: string, text: string])[] =>
+  readdirSync(CORPUS)
+    .sort()
+    .map((name) => [name, readFileSync(join(CORPUS, name), 'utf8')]);
+
+export const corpusTexts = (): readonly string[] => corpus().map(([, text]) => text);
 
 /** Recipes of the tests and of the specs, and the examples of the reference. */
 export const seedTexts = (): readonly string[] => [
