@@ -65,7 +65,7 @@ const ALIKE: { readonly [Name in PropertyName]?: (value: ValueOf<Name>) => unkno
   face: sides,
   sheet: sides,
   tags: (tags) => [...tags].sort(),
-  post: (classes) => [...classes].sort(),
+  post: (classes) => classes.map(({ post }) => post).sort(),
   paper: ({ node }) => node.name.text,
   'liner-paper': ({ node }) => node.name.text,
   make: (orders) =>

@@ -5,5 +5,5 @@ export const postNamed = ({
   post,
   expectsPost,
 }: Pick<Envelope, 'post' | 'expectsPost'>): readonly string[] => [
-  ...new Set([...post.value, ...expectsPost.map((each) => each.post)]),
+  ...new Set([...[...post.value, ...expectsPost].map((each) => each.post)]),
 ];

@@ -56,6 +56,14 @@ export interface Expectation {
   readonly from: string | null;
 }
 
+/** A class of post that `post` names. */
+export interface NamedPost {
+  /** The class's name, from stock/post-classes.ts. */
+  readonly post: string;
+  /** Covers the name. */
+  readonly span: Span;
+}
+
 /** One `expect post`. */
 export interface PostExpectation {
   /** The class's name, from stock/post-classes.ts. */
@@ -127,8 +135,8 @@ export interface Envelope {
   readonly liner: Stated<number | null>;
   readonly linerPaper: Stated<Paper | null>;
   readonly linerCaliper: Caliper;
-  /** Names of the classes of post that must take it, from stock/post-classes.ts. */
-  readonly post: Stated<readonly string[]>;
+  /** The classes of post that must take it. */
+  readonly post: Stated<readonly NamedPost[]>;
   /** Its own, and those of every style along its `like`. */
   readonly expects: readonly Expectation[];
   readonly expectsPost: readonly PostExpectation[];

@@ -3,7 +3,7 @@ import { closedPiece } from '../folding/closed-piece.js';
 import { readMass } from '../measure/mass.js';
 import { OPERATOR_DECIDES, type Readings, reasonWords, unknownWords } from '../post/reason-words.js';
 import { type PostStanding, postStanding } from '../post/standing.js';
-import type { Envelope, PostExpectation } from '../recipe/recipe.js';
+import type { Envelope, NamedPost, PostExpectation } from '../recipe/recipe.js';
 import { POST_CLASSES, type PostClass, postClassNamed } from '../stock/post-classes.js';
 import { type Place, place } from './place.js';
 import type { Finding, Rule, Subject } from './rule.js';
@@ -47,13 +47,22 @@ export const postClass: Rule = { problem, quietAfter: ['square-blank', 'creases-
 function check(subject: Subject): readonly Finding[] {
   const { post, expectsPost } = subject.envelope;
   const expected = expectsPost.map((each) => [each.post, expectedAt(subject, each)] as const);
-  const at = { ...subject, at: place(subject.envelope, ['post']), written: 'post:' };
-  const named = post.value.map((name) => [name, at] as const);
+  const named = post.value.map((each) => [each.post, namedAt(subject, each)] as const);
   const piece = closedPiece(subject.facts);
   return [...new Map([...expected, ...named])].flatMap(([name, placed]) => {
     const known = postClassNamed(name);
     return known ? toldOf(placed, postStanding(piece, known)) : [];
   });
+}
+
+/** Where a class that `post` names is told: at its own name, or at the envelope with the name in its style beside. */
+function namedAt(subject: Subject, { span }: NamedPost): Placed {
+  const { at, related } = place(subject.envelope, ['post']);
+  const placed =
+    related.length === 0
+      ? { at: span, related }
+      : { at, related: related.map((label) => ({ ...label, span })) };
+  return { ...subject, at: placed, written: 'post:' };
 }
 
 /** Where an `expect post` is told: at itself, or at the envelope with the style that states it beside. */

@@ -9,7 +9,7 @@ const read = (text: string) => parse(source('recipe.plica', text));
 
 export const formatted = (text: string): string => format(read(text).file);
 
-const withoutWhiteSpace = (text: string): string => text.replace(/[ \t\r\n]/g, '');
+export const withoutWhiteSpace = (text: string): string => text.replace(/[ \t\r\n]/g, '');
 
 /** Of no text is a character lost, whatever is wrong with it. */
 export const losesNothing = (text: string): boolean =>

@@ -3,7 +3,7 @@ import { source } from '../../src/text/source.js';
 import { brokenPromises } from './broken-promises.js';
 import { compareTexts, unchecked } from './compare.js';
 import { type Beside, compileText } from './compile-text.js';
-import { formatted, LAYOUT_LAWS, losesNothing } from './layout-laws.js';
+import { formatted, LAYOUT_LAWS, losesNothing, withoutWhiteSpace } from './layout-laws.js';
 import { specFiles } from './specs.js';
 import { TREE_LAWS } from './tree-laws.js';
 
@@ -43,10 +43,13 @@ const ofLayout = (text: string): readonly string[] => {
   ];
 };
 
+/** What is said of a text, without white space: that of the text itself is quoted. */
 const foundIn = (text: string): string =>
-  compileText(text, besideOf(text))
-    .diagnostics.map(({ problem, message, help }) => `${problem.name}: ${message}: ${help}`)
-    .join('\n');
+  withoutWhiteSpace(
+    compileText(text, besideOf(text))
+      .diagnostics.map(({ problem, message, help }) => `${problem.name}: ${message}: ${help}`)
+      .join('\n'),
+  );
 
 const ofChecking = (text: string): readonly string[] => brokenPromises(text, besideOf(text));
 
