@@ -38,7 +38,7 @@ const AS_COMMON_JS = {
 rmSync('dist', { recursive: true, force: true });
 mkdirSync('dist');
 const bundled = [await bundleProgram(), await bundleLibrary()].flatMap(packagesIn);
-for (const file of ['pool.cjs', 'leaf-thread.cjs']) copyFileSync(`src/host/${file}`, `dist/${file}`);
+for (const file of ['pool.cjs', 'leaf-thread.cjs', 'check-thread.cjs']) copyFileSync(`src/host/${file}`, `dist/${file}`);
 for (const schema of ['src/emit/json/facts', 'src/diff/difference', 'src/cli/log'])
   copyFileSync(`${schema}.schema.json`, `dist/${basename(schema)}.schema.json`);
 mkdirSync('dist/fonts');

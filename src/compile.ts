@@ -8,23 +8,31 @@ import type { CompiledBatch } from './plan/compiled-batch.js';
 import type { Batch } from './recipe/batch.js';
 import type { Input, Reader } from './recipe/reader.js';
 import type { Envelope, Paper } from './recipe/recipe.js';
-import { resolve } from './recipe/resolve.js';
+import { type Resolved, resolve } from './recipe/resolve.js';
 import { check, severitiesOf } from './rules/index.js';
 import type { Tried } from './fit/wish.js';
 import { byText } from './text/by-text.js';
 
-/** One envelope, all the way: what was meant, how it folds, its numbers, and what there is to say about it. */
-export interface CompiledRecipe {
-  readonly envelope: Envelope;
-  readonly folding: Folding;
-  readonly facts: Facts;
+/** What an envelope is known by. */
+export type Known = Pick<Envelope, 'name' | 'tags' | 'span'>;
+
+/** One envelope, and what there is to say about it. */
+export interface CheckedRecipe {
+  readonly envelope: Known;
   /** The findings about this envelope's folding (those of the language are in the Compilation's list too). */
   readonly diagnostics: readonly Diagnostic[];
 }
 
+/** One envelope, all the way: what was meant, how it folds, its numbers, and what there is to say about it. */
+export interface CompiledRecipe extends CheckedRecipe {
+  readonly envelope: Envelope;
+  readonly folding: Folding;
+  readonly facts: Facts;
+}
+
 /** What a set of files comes to. */
-export interface Compilation {
-  readonly recipes: readonly CompiledRecipe[];
+export interface Compilation<Recipe extends CheckedRecipe = CompiledRecipe> {
+  readonly recipes: readonly Recipe[];
   readonly batches: readonly CompiledBatch[];
   /** Every paper that is stated, here or in a file that is used. */
   readonly papers: readonly Paper[];
@@ -41,8 +49,22 @@ export function compile(
   read: Reader,
   made: (envelope: Envelope) => CompiledRecipe = compileEnvelope,
 ): Compilation {
-  const { envelopes, diagnostics, batches: stated, papers } = resolve(inputs, read);
-  const recipes = envelopes.map(made);
+  const resolved = resolve(inputs, read);
+  return compilationOf(inputs, resolved, resolved.envelopes.map(made));
+}
+
+/** As `compile`, for whom wants nothing but what there is to say. */
+export function checkOnly(inputs: readonly Input[], read: Reader): Compilation<CheckedRecipe> {
+  const resolved = resolve(inputs, read);
+  return compilationOf(inputs, resolved, resolved.envelopes.map(checkEnvelope));
+}
+
+/** What files come to, once their envelopes are made. */
+export function compilationOf<Recipe extends CheckedRecipe>(
+  inputs: readonly Input[],
+  { diagnostics, batches: stated, papers }: Pick<Resolved, 'diagnostics' | 'batches' | 'papers'>,
+  recipes: readonly Recipe[],
+): Compilation<Recipe> {
   const told = recipes.flatMap((recipe) => recipe.diagnostics);
   const batches = stated.map((batch) => compileBatch(batch, told));
   const all = [...diagnostics, ...told, ...batches.flatMap((batch) => batch.diagnostics)];
@@ -53,7 +75,7 @@ export function compile(
 export const ownedFindings = ({
   recipes,
   batches,
-}: Pick<Compilation, 'recipes' | 'batches'>): ReadonlySet<Diagnostic> =>
+}: Pick<Compilation<CheckedRecipe>, 'recipes' | 'batches'>): ReadonlySet<Diagnostic> =>
   new Set([...recipes, ...batches].flatMap(({ diagnostics }) => diagnostics));
 
 /** Works out the envelopes of a batch, each on its paper. What is `told` of an envelope already is not said again. */
@@ -68,6 +90,12 @@ export function compileEnvelope(envelope: Envelope): CompiledRecipe {
   const folding = fold(envelope);
   const facts = measure(envelope, folding);
   return { envelope, folding, facts, diagnostics: check(envelope, folding, facts) };
+}
+
+/** Finds what there is to say about an envelope. What it comes to is let go: of thousands it would fill the memory. */
+export function checkEnvelope(envelope: Envelope): CheckedRecipe {
+  const { diagnostics } = compileEnvelope(envelope);
+  return { envelope, diagnostics };
 }
 
 /** An envelope, all the way but for the words: how grave what there is to say about it is. */

@@ -1,4 +1,11 @@
-import { type Compilation, type CompiledRecipe, compile, ownedFindings } from '../compile.js';
+import {
+  type CheckedRecipe,
+  type Compilation,
+  type CompiledRecipe,
+  checkOnly,
+  compile,
+  ownedFindings,
+} from '../compile.js';
 import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import type { Host } from '../host/host.js';
 import { type PlacedFile, reader } from '../host/reader.js';
@@ -10,7 +17,7 @@ import { type Inputs, readInputs } from './inputs.js';
 import { didYouMean } from './words.js';
 
 /** What the files given to a command come to. */
-export interface Compiled extends Compilation {
+export interface Compiled<Recipe extends CheckedRecipe = CompiledRecipe> extends Compilation<Recipe> {
   /** How many files are there to read. */
   readonly files: number;
   /** 2 where a path could not be read, which has been said. */
@@ -22,9 +29,16 @@ export const compileInputs = async (given: Arguments, host: Host): Promise<Compi
   compileRead(await readInputs(host, given.operands), host);
 
 /** Compiles what was read for a command, and says what could not be. */
-export function compileRead({ files, limits, troubles }: Inputs, host: Host): Compiled {
+export const compileRead = (inputs: Inputs, host: Host): Compiled =>
+  compiledFrom(inputs, compileFiles(inputs.files, host), host);
+
+/** What was read for a command, with what it came to; says what could not be read. */
+export function compiledFrom<Recipe extends CheckedRecipe>(
+  { files, limits, troubles }: Inputs,
+  { diagnostics, ...compiled }: Compilation<Recipe>,
+  host: Host,
+): Compiled<Recipe> {
   for (const trouble of troubles) complain(host, trouble);
-  const { diagnostics, ...compiled } = compileFiles(files, host);
   return {
     ...compiled,
     diagnostics: [...limits, ...diagnostics],
@@ -39,6 +53,23 @@ export const compileFiles = (files: readonly PlacedFile[], host: Host): Compilat
     files.map(({ input }) => input),
     reader(host, files),
   );
+
+/** Checks files for a command that asks for nothing but findings; much text on several threads. */
+export async function checkFiles(
+  files: readonly PlacedFile[],
+  host: Host,
+): Promise<Compilation<CheckedRecipe>> {
+  const length = files.reduce((sum, { input }) => sum + input.source.text.length, 0);
+  const others = Math.floor(length / WORTH_A_THREAD);
+  if (others > 0) return (await import('./check-together.js')).checkTogether(files, others, host);
+  return checkOnly(
+    files.map(({ input }) => input),
+    reader(host, files),
+  );
+}
+
+/** With less text, in UTF-16 units, another thread would take longer to start than the work takes. */
+const WORTH_A_THREAD = 50_000;
 
 /** What a command works on: some of the envelopes, and what there is to say about them and about the files. */
 export interface Chosen {

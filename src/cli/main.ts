@@ -1,6 +1,7 @@
 import { nodeHost } from '../host/node-host.js';
 import type { Host } from '../host/host.js';
 import { whyNot } from '../host/why-not.js';
+import type * as CheckTogether from './check-together.js';
 import type { LeafResult, LeafTask } from './catalogue/leaf-work.js';
 import { complain } from './command.js';
 import { run } from './run.js';
@@ -10,6 +11,10 @@ export { nodeHost, run };
 /** What a thread does; loaded where there are threads. */
 export const leafWork = async (task: LeafTask, host: Host): Promise<LeafResult> =>
   (await import('./catalogue/leaf-work.js')).leafWork(task, host);
+
+/** What a thread does beside another; loaded where there is one. */
+export const checkTurns = async (...given: Parameters<typeof CheckTogether.checkTurns>): Promise<void> =>
+  (await import('./check-together.js')).checkTurns(...given);
 
 /** Runs plica as this process: the only place that gives it an exit code. */
 export async function main(): Promise<void> {

@@ -1,6 +1,6 @@
 import { basename, dirname } from 'node:path';
 import { parse } from '../../grammar/parser.js';
-import type { CompiledRecipe } from '../compile.js';
+import type { CheckedRecipe } from '../compile.js';
 import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import type { Host } from '../host/host.js';
 import { isInside, type PlacedFile, reader } from '../host/reader.js';
@@ -15,7 +15,7 @@ import { unknownTakes } from '../recipe/section-names.js';
 export function sectionFindings(
   folders: readonly string[],
   files: readonly PlacedFile[],
-  recipes: readonly CompiledRecipe[],
+  recipes: readonly CheckedRecipe[],
   host: Host,
 ): readonly Diagnostic[] {
   const whole = folders.map((folder) => host.realPath(folder) ?? folder);

@@ -42,6 +42,11 @@ export interface Host {
   readonly edition: () => Promise<string>;
   /** Threads that run this program; null: there are none to be had. */
   readonly threads: () => Promise<Threads | null>;
+  /**
+   * Has at most `most` threads of this program check recipes beside this one, from now on. The task is plain data, and so is what
+   * they tell: all of it, once each has come to its end. There may be none to be had.
+   */
+  readonly beside: (task: object, most: number) => Promise<readonly unknown[]>;
   /** Has something done when the person stops the command (Ctrl-C) or the machine does; undone by what comes back. */
   readonly onStop: (clean: () => void) => () => void;
 }

@@ -92,6 +92,7 @@ export function memoryHost(memory: Memory = {}): MemoryHost {
     fonts: () => memory.fonts ?? { regular: new Uint8Array(), bold: new Uint8Array() },
     edition: async () => 'remembered',
     threads: async () => null,
+    beside: async () => [],
     onStop: () => () => {},
   };
   return host;

@@ -11,6 +11,7 @@ import {
 } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { atMost } from './at-most.js';
+import { beside } from './beside.js';
 import type { Entry, Host, Listing, Read, Written } from './host.js';
 import { createFile } from './create-file.js';
 import { fonts } from './fonts.js';
@@ -43,6 +44,7 @@ export function nodeHost(cwd: string = workingFolder(), env: Host['env'] = proce
     fonts,
     edition: async () => (await import('./edition.js')).edition(),
     threads: async () => (await import('./threads.js')).threads(cwd),
+    beside: (task, most) => beside(cwd, task, most),
     onStop,
   };
 }

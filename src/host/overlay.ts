@@ -29,6 +29,8 @@ export function overlay(host: Host, files: ReadonlyMap<string, Uint8Array>): Hos
       const place = placeOf(host, folder);
       return folders.has(place) ? joined(host.list(folder), laidIn(place)) : host.list(folder);
     },
+    // Other threads would read the disk.
+    beside: async () => [],
   };
 }
 

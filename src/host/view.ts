@@ -58,6 +58,8 @@ export function view(
       create: refuse,
       remove: refuse,
       watch: refuse,
+      // Other threads would read the disk.
+      beside: async () => [],
     },
   };
 }

@@ -34,6 +34,8 @@ export interface Resolved {
   readonly batches: readonly Batch[];
   /** Of the given files and all they use. Those with an error are left out. */
   readonly papers: readonly Paper[];
+  /** How many statements and entries there are in all these files. */
+  readonly statements: number;
 }
 
 /** From files to envelopes: what they use is read, names are found, `like` is followed, sums are done, defaults filled in. */
@@ -91,7 +93,8 @@ export function resolve(inputs: readonly Input[], read: Reader): Resolved {
     declaration.kind === 'paper' && !names.refused.has(declaration) ? (papers(declaration) ?? []) : [],
   );
   const catalogues = readCatalogues(files, context);
-  return { envelopes, diagnostics: saidOnce(diagnostics), catalogues, batches, papers: shelf };
+  const statements = files.reduce((sum, file) => sum + file.statements, 0);
+  return { envelopes, diagnostics: saidOnce(diagnostics), catalogues, batches, papers: shelf, statements };
 }
 
 /** The catalogues of the given files; a folder has one. */

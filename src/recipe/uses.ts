@@ -26,6 +26,8 @@ export interface RecipeFile {
   readonly uses: readonly RecipeFile[];
   /** False where a slip of writing or a broken `use` may hide names. */
   readonly complete: boolean;
+  /** How many statements and entries it has. */
+  readonly statements: number;
   /** Where its writing is broken. */
   readonly slips: readonly Span[];
 }
@@ -33,7 +35,7 @@ export interface RecipeFile {
 /** How many files deep `use` may lead. */
 const MOST_DEEP = 50;
 /** Statements and entries in all files together. */
-const MOST_STATEMENTS = 100_000;
+export const MOST_STATEMENTS = 100_000;
 
 type OpenFile = {
   -readonly [Key in keyof RecipeFile]: Key extends 'uses' ? RecipeFile[] : RecipeFile[Key];
@@ -70,10 +72,11 @@ export function loadFiles(
       given: given.has(id),
       uses: [],
       complete: allWithin(slips, node.statements),
+      statements: countStatements(node),
       slips,
     };
     loaded.set(id, file);
-    statements += countStatements(node);
+    statements += file.statements;
     for (const use of node.statements) {
       if (statements > MOST_STATEMENTS) break;
       if (use.kind !== 'use') continue;

@@ -1,14 +1,16 @@
 import { basename } from 'node:path';
+import type { CheckedRecipe, Compilation } from '../../compile.js';
 import about from '../../../package.json' with { type: 'json' };
 import { renderJson } from '../../diagnostics/render-json.js';
 import { renderLine } from '../../diagnostics/render-line.js';
 import { type Palette, renderText } from '../../diagnostics/render-text.js';
 import { paletteFor } from '../palette.js';
 import type { Host, Trouble } from '../../host/host.js';
+import type { PlacedFile } from '../../host/reader.js';
 import { STATED_IN } from '../../recipe/catalogue.js';
 import type { Arguments } from '../arguments.js';
 import { type Command, complain, worst } from '../command.js';
-import { codeOf, type Compiled, compileRead, STRICT } from '../compile-inputs.js';
+import { checkFiles, codeOf, type Compiled, compiledFrom, compileFiles, STRICT } from '../compile-inputs.js';
 import { readGiven, STAGED } from '../staged.js';
 import { counted } from '../../text/counted.js';
 
@@ -56,18 +58,23 @@ it did at a revision is found too, unless an expect of it was added, changed or 
   },
 };
 
-async function compileAll(given: Arguments, host: Host): Promise<Compiled | Trouble> {
+type Checked = Compiled<CheckedRecipe>;
+
+/** How files are compiled: for their findings alone, or for all that they come to. */
+type Compiler<Recipe extends CheckedRecipe> = (
+  files: readonly PlacedFile[],
+  host: Host,
+) => Compilation<Recipe> | Promise<Compilation<Recipe>>;
+
+async function compileAll(given: Arguments, host: Host): Promise<Checked | Trouble> {
   const revision = given.value('since');
-  if (revision === null) return compileNow(given, host);
+  if (revision === null) return given.has('fix') ? fixed(given, host) : compileGiven(given, host, checkFiles);
   const { sideSince, withFindingsSince } = await import('../since.js');
   const then = sideSince(revision, given.operands, host);
   if (then.kind === 'trouble') return then;
-  const compiled = await compileNow(given, host);
+  const compiled = await (given.has('fix') ? fixed(given, host) : compileGiven(given, host, compileFiles));
   return 'reason' in compiled ? compiled : withFindingsSince(then, compiled, given, host);
 }
-
-const compileNow = (given: Arguments, host: Host): Promise<Compiled | Trouble> =>
-  given.has('fix') ? fixed(given, host) : compileGiven(given, host);
 
 async function fixed(given: Arguments, host: Host): Promise<Compiled | Trouble> {
   if (given.operands.includes('-'))
@@ -77,11 +84,15 @@ async function fixed(given: Arguments, host: Host): Promise<Compiled | Trouble> 
   return (await import('../fix-inputs.js')).fixInputs(given, host);
 }
 
-async function compileGiven(given: Arguments, host: Host): Promise<Compiled | Trouble> {
+async function compileGiven<Recipe extends CheckedRecipe>(
+  given: Arguments,
+  host: Host,
+  compiler: Compiler<Recipe>,
+): Promise<Compiled<Recipe> | Trouble> {
   const reading = await readGiven(given, host);
   if (reading.kind === 'trouble') return reading;
-  const compiled = compileRead(reading.inputs, reading.host);
   const { files } = reading.inputs;
+  const compiled = compiledFrom(reading.inputs, await compiler(files, reading.host), host);
   if (!files.some(({ input }) => basename(input.id) === STATED_IN)) return compiled;
   const folders = (given.operands.length === 0 ? ['.'] : given.operands).filter(
     (path) => host.kind(path) === 'folder',
@@ -93,7 +104,7 @@ async function compileGiven(given: Arguments, host: Host): Promise<Compiled | Tr
 
 const refused = (reason: string): Trouble => ({ kind: 'trouble', reason });
 
-type Renderer = (compiled: Compiled, palette: Palette | undefined) => string | Promise<string>;
+type Renderer = (compiled: Checked, palette: Palette | undefined) => string | Promise<string>;
 
 const RENDERERS: Readonly<Record<string, Renderer>> = {
   text: (compiled, palette) =>
@@ -107,7 +118,7 @@ const RENDERERS: Readonly<Record<string, Renderer>> = {
 };
 
 /** What is said where there is no finding. */
-export function nothingWrong({ files, recipes }: Pick<Compiled, 'files' | 'recipes'>): string {
+export function nothingWrong({ files, recipes }: Pick<Checked, 'files' | 'recipes'>): string {
   if (files === 0) return '';
   if (recipes.length === 0)
     return `nothing wrong in ${counted(files, 'file')}, but no envelope in it either\n`;
