@@ -2,7 +2,6 @@ import type { Folding } from '../folding/folding.js';
 import { seams } from '../folding/seams.js';
 import type { Segment } from '../plane/point.js';
 import type { Polygon } from '../plane/polygon.js';
-import type { Envelope } from '../recipe/recipe.js';
 import { type Drawing, line } from './drawing.js';
 import { hatch, RISING } from './hatch.js';
 import { SQUARE_TO_PAGE } from './place.js';
@@ -11,8 +10,8 @@ import { SQUARE_TO_PAGE } from './place.js';
 const SPACING = 2.5;
 
 /** The seams that make the pocket, hatched on the flap that carries their tape, in the blank's frame. */
-export const drawSeams = (folding: Folding, envelope: Envelope): Drawing =>
-  seams(envelope, folding)
+export const drawSeams = (folding: Folding): Drawing =>
+  seams(folding)
     .filter(({ strip }) => strip.on !== 'seal')
     .flatMap(({ flat }) => seamHatch(flat.on))
     .map(({ from, to }) => line('seam', from, to));

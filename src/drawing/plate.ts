@@ -20,11 +20,7 @@ import { FACE_WORDS, rulerOf, sizes } from './words.js';
 export function plate(folding: Folding, envelope: Envelope, measure: TextMeasure): Figure {
   const { blank } = folding.made;
   const reach = dimensionsReach(folding) + FIGURE;
-  const lines = [
-    ...drawSeams(folding, envelope),
-    ...drawBlank(folding, envelope),
-    ...drawZones(folding, envelope),
-  ];
+  const lines = [...drawSeams(folding), ...drawBlank(folding, envelope), ...drawZones(folding, envelope)];
   const square = { angleDegrees: SQUARE_TO_PAGE, x: reach + blank.width / 2, y: reach + blank.height / 2 };
   const corners = cornersOnPage(blank, placer(square));
   const drawing: Drawing = [

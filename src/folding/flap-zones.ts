@@ -3,7 +3,6 @@ import { offsetConvex } from '../plane/offset-convex.js';
 import { distance } from '../plane/point.js';
 import { area, counterClockwise, type Polygon } from '../plane/polygon.js';
 import { subtract } from '../plane/region.js';
-import type { Envelope } from '../recipe/recipe.js';
 import { closedFlap } from './closed-flap.js';
 import { alongEdges, fromEdges } from './edge-frame.js';
 import type { Folding, GlueLine } from './folding.js';
@@ -28,14 +27,14 @@ export interface FlapZones {
 }
 
 /** The zones of the seal flap. Text in them is read with the hinge up, from the show side, once the flap is closed. */
-export function flapZones(envelope: Envelope, folding: Folding): FlapZones {
+export function flapZones(folding: Folding): FlapZones {
   const { made, glue } = folding;
-  const closed = offsetConvex(closedFlap(made, 'seal', envelope.caliper.value), -CLEAR_OF_SCORES);
+  const closed = offsetConvex(closedFlap(folding, 'seal'), -CLEAR_OF_SCORES);
   const unfolded = (polygon: Polygon): Polygon =>
     counterClockwise(polygon.map((at) => foldOver(made, 'seal', at)));
   const print = clip(unfolded(closed), glue.filter(({ on }) => on === 'seal').map(offStrip));
   if (isNarrow(print)) return { print: null, raised: [] };
-  const beneath = seams(envelope, folding)
+  const beneath = seams(folding)
     .filter(({ strip }) => strip.on !== 'seal')
     .map((seam) => unfolded(offsetConvex(seam.closed, CLEAR_OF_SCORES)));
   const raised = subtract(

@@ -6,19 +6,20 @@ import { creases } from './creases.js';
 import type { Folding } from './folding.js';
 import { glueLines } from './glue.js';
 import { liner } from './liner.js';
-import { blankOutline, cutOutline } from './outline.js';
+import { blankOutline, cutOutline, flapRegions } from './outline.js';
 import { pieces } from './pieces.js';
 
 /** Folds one envelope: rounds it to the ruler, cuts its outline, folds its pieces in order, and looks what is bare. */
 export function fold(envelope: Envelope): Folding {
   const made = asMade(envelope);
   const caliper = envelope.caliper.value;
-  const outline = cutOutline(made, caliper);
+  const cut = { made, flapRegions: flapRegions(made, caliper) };
+  const outline = cutOutline(cut, caliper);
   const folded = pieces(made, outline);
   const closed = closure(envelope, made, folded);
-  const glue = glueLines(envelope, made, closed);
+  const glue = glueLines(envelope, cut, closed);
   return {
-    made,
+    ...cut,
     blankOutline: blankOutline(made),
     cutOutline: outline,
     creases: creases(made, caliper),

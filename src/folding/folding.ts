@@ -6,7 +6,7 @@
  * One frame (DEVELOPERS.md, "What must stay true"): origin at the blank's centre, u (x) right along the face's width, v (y) up, mm, seen from
  * the inside (the show side lies down). The blank is a diamond: seal corner on top, then right, bottom, left.
  */
-import type { Path } from '../plane/path.js';
+import type { Path, RoundedCorner } from '../plane/path.js';
 import type { Point, Segment } from '../plane/point.js';
 import type { CornerTreatment, Size } from '../recipe/recipe.js';
 
@@ -15,6 +15,14 @@ export type FlapName = 'left' | 'right' | 'seal' | 'bottom';
 export const FLAP_NAMES: readonly FlapName[] = ['left', 'right', 'seal', 'bottom'];
 
 export type FlapRecord<T> = Readonly<Record<FlapName, T>>;
+
+/** A value for each flap. */
+export const eachFlap = <T>(value: (flap: FlapName) => T): FlapRecord<T> => ({
+  left: value('left'),
+  right: value('right'),
+  seal: value('seal'),
+  bottom: value('bottom'),
+});
 
 /** A mark, measured along both edges from that flap's corner, and the score it draws. */
 export interface ScoreLine {
@@ -103,6 +111,11 @@ export interface Folding {
   readonly made: AsMade;
   /** The blank before trimming: a square (or rectangle) standing on its bottom corner. */
   readonly blankOutline: readonly Point[];
+  /**
+   * All of each flap and its wall: what lies beyond its first score, less its corner pieces (a folded ear stays with the side flap)
+   * and a blunt cut. Convex, counter-clockwise; the corners at the tip carry the radius to which they are rounded.
+   */
+  readonly flapRegions: FlapRecord<readonly RoundedCorner[]>;
   /** The outline after notches and tips are cut, with true arcs. */
   readonly cutOutline: Path;
   readonly creases: readonly Crease[];
@@ -118,3 +131,6 @@ export interface Folding {
   /** Stretches of the back that stay bare, as polygons in the blank's frame (empty: fully covered). */
   readonly bare: readonly (readonly Point[])[];
 }
+
+/** As much of it as says where flaps end. */
+export type Cut = Pick<Folding, 'made' | 'flapRegions'>;

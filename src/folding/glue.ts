@@ -6,7 +6,7 @@ import { closedFlap } from './closed-flap.js';
 import { type Closure, TAPE_CLEARANCE } from './closure.js';
 import { firstScoreAt, OUTWARD } from './corner-directions.js';
 import { pointedHeight } from './flaps.js';
-import type { AsMade, FlapName, FlapRecord, GlueLine } from './folding.js';
+import { type AsMade, type Cut, eachFlap, type FlapName, type FlapRecord, type GlueLine } from './folding.js';
 import { within } from './outline.js';
 import { foldOver } from './pieces.js';
 import { passingMarks } from './scores.js';
@@ -50,7 +50,11 @@ export const seamLength = ({ face, shift, heights }: AsMade): number =>
  * Every strip of tape or line of glue, on the inside of the flat blank. A strip lies wholly on its flap and over the
  * paper that it joins: one that reached beyond would glue the pocket shut.
  */
-export function glueLines(envelope: Envelope, made: AsMade, closed: Closure): readonly GlueLine[] {
+export function glueLines(
+  envelope: Envelope,
+  { made, flapRegions }: Cut,
+  closed: Closure,
+): readonly GlueLine[] {
   const width = envelope.tape.value;
   const under: readonly FlapName[] = closed.centreSeam ? ['bottom', 'left', 'right'] : ['bottom'];
   const wishes = [
@@ -59,7 +63,7 @@ export function glueLines(envelope: Envelope, made: AsMade, closed: Closure): re
     ...(closed.centreSeam ? [centreSeam(made)] : []),
     ...(envelope.fasten.value === 'glue' ? sealStrips(made, width, under) : []),
   ];
-  const laid = closedFlaps(made, envelope.caliper.value);
+  const laid = eachFlap((flap) => halfPlanesOf(closedFlap({ made, flapRegions }, flap)));
   return wishes.flatMap((wish) => cutBack(wish, width, made, laid));
 }
 
@@ -143,11 +147,3 @@ function movedIn({ a, b, c }: HalfPlane, { from, to }: Segment, halfWidth: numbe
   const across = Math.abs(a * (to.y - from.y) - b * (to.x - from.x)) / distance(from, to);
   return { a, b, c: c - halfWidth * across };
 }
-
-/** Each flap as it lies on the closed envelope: the half-planes whose common part it is. */
-const closedFlaps = (made: AsMade, caliper: number): FlapRecord<readonly HalfPlane[]> => ({
-  left: halfPlanesOf(closedFlap(made, 'left', caliper)),
-  right: halfPlanesOf(closedFlap(made, 'right', caliper)),
-  seal: halfPlanesOf(closedFlap(made, 'seal', caliper)),
-  bottom: halfPlanesOf(closedFlap(made, 'bottom', caliper)),
-});

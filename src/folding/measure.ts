@@ -7,7 +7,7 @@ import { isSide } from './corner-directions.js';
 import { copiesOf } from './copies.js';
 import { layers } from './cover.js';
 import type { Facts } from './facts.js';
-import { FLAP_NAMES, type AsMade, type FlapName, type FlapRecord, type Folding } from './folding.js';
+import { FLAP_NAMES, type AsMade, eachFlap, type FlapName, type Folding } from './folding.js';
 import { seamLength, seamOverlap } from './glue.js';
 import { linerFacts } from './liner-facts.js';
 import { crossing } from './scores.js';
@@ -36,8 +36,8 @@ export function measure(envelope: Envelope, folding: Folding): Facts {
     depth: made.depth,
     shift: made.shift,
     blank: made.blank,
-    scores: each((flap) => (made.second ? [made.first[flap], made.second[flap]] : [made.first[flap]])),
-    flaps: each((flap) => ({
+    scores: eachFlap((flap) => (made.second ? [made.first[flap], made.second[flap]] : [made.first[flap]])),
+    flaps: eachFlap((flap) => ({
       shape: made.tips[flap].shape,
       height: made.heights[flap],
       trimmed: (made.second ?? made.first)[flap].fromCorner - made.heights[flap],
@@ -58,13 +58,6 @@ export function measure(envelope: Envelope, folding: Folding): Facts {
     caliper: envelope.caliper,
   };
 }
-
-const each = <T>(value: (flap: FlapName) => T): FlapRecord<T> => ({
-  left: value('left'),
-  right: value('right'),
-  seal: value('seal'),
-  bottom: value('bottom'),
-});
 
 /** What lies between front and back: the filled card, and a lining, which counts as if it reached the card's edges (safe). */
 const filling = ({ bulk }: Envelope, liner: Facts['liner']): number => bulk.value + (liner?.thickness ?? 0);

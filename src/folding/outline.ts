@@ -8,7 +8,7 @@ import { besideCorners, endOf, notchRadius, treatmentAt } from './corners.js';
 import { firstScoreAt, isSide, NEIGHBOURS, OUTWARD, outerScoreAt, outwardOf } from './corner-directions.js';
 import { alongEdges, fromEdges } from './edge-frame.js';
 import { pointedHeight } from './flaps.js';
-import type { AsMade, FlapName, Folding } from './folding.js';
+import { type AsMade, type Cut, eachFlap, type FlapName, type Folding } from './folding.js';
 
 /** The corners in the order in which the blank's outline passes them. */
 const AROUND: readonly FlapName[] = ['bottom', 'right', 'seal', 'left'];
@@ -39,11 +39,11 @@ export const within = (flap: FlapName, at: number): HalfPlane => ({
   c: at,
 });
 
-/**
- * All of a flap and its wall: what lies beyond its first score, less its corner pieces (a folded ear stays with the
- * side flap) and a blunt cut. Convex; its corners at the tip carry the radius to which they are rounded.
- */
-export function flapRegion(made: AsMade, flap: FlapName, caliper: number): readonly RoundedCorner[] {
+/** Where each flap ends, with its wall. */
+export const flapRegions = (made: AsMade, caliper: number): Folding['flapRegions'] =>
+  eachFlap((flap) => flapRegion(made, flap, caliper));
+
+function flapRegion(made: AsMade, flap: FlapName, caliper: number): readonly RoundedCorner[] {
   const { cut, radius } = made.tips[flap];
   const tipAt = outerScoreAt(made, flap) + pointedHeight(made, flap) - cut;
   const region = clip(blankOutline(made), [
@@ -51,21 +51,22 @@ export function flapRegion(made: AsMade, flap: FlapName, caliper: number): reado
     ...besideCorners(made, flap, caliper),
     within(flap, tipAt),
   ]);
-  return region.map((corner) => ({
-    ...corner,
-    radius: Math.abs(outwardOf(flap, corner) - tipAt) < ON_LINE ? radius : 0,
+  return region.map(({ x, y }) => ({
+    x,
+    y,
+    radius: Math.abs(outwardOf(flap, { x, y }) - tipAt) < ON_LINE ? radius : 0,
   }));
 }
 
 /** The outline that is cut: the flaps' outlines joined at the face's corners, with true arcs. */
-export function cutOutline(made: AsMade, caliper: number): Path {
-  const corners = AROUND.flatMap((flap) => freeEdge(made, flap, caliper));
+export function cutOutline(cut: Cut, caliper: number): Path {
+  const corners = AROUND.flatMap((flap) => freeEdge(cut, flap, caliper));
   return roundedPath(tidy(corners));
 }
 
 /** A flap's outline from one end of its first score round the tip to the other, notch corners rounded. */
-function freeEdge(made: AsMade, flap: FlapName, caliper: number): readonly RoundedCorner[] {
-  const region = flapRegion(made, flap, caliper);
+function freeEdge({ made, flapRegions }: Cut, flap: FlapName, caliper: number): readonly RoundedCorner[] {
+  const region = flapRegions[flap];
   const onScore = region.map(
     (corner) => Math.abs(outwardOf(flap, corner) - firstScoreAt(made, flap)) < ON_LINE,
   );

@@ -11,6 +11,6 @@ export interface Zones {
 
 /** The zones of a folded envelope, computed when they are asked for: compiling needs none. */
 export const zones = (envelope: Envelope, folding: Folding): Zones => ({
-  flap: flapZones(envelope, folding),
+  flap: flapZones(folding),
   front: frontZones(envelope, folding),
 });

@@ -1,7 +1,6 @@
 import type { Problem } from '../diagnostics/problem.js';
 import { pointedHeight } from '../folding/flaps.js';
 import type { FlapName } from '../folding/folding.js';
-import { flapRegion } from '../folding/outline.js';
 import { fits } from '../measure/slack.js';
 import { largestRadius } from '../plane/largest-radius.js';
 import type { FlapShape } from '../recipe/recipe.js';
@@ -81,9 +80,7 @@ function tooMuch({ envelope, folding }: Subject, flaps: readonly FlapName[], sha
     };
   }
   if (shape.kind === 'pointed' || shape.radius === 0) return null;
-  const largest = Math.min(
-    ...flaps.map((flap) => largestRadius(flapRegion(folding.made, flap, envelope.caliper.value))),
-  );
+  const largest = Math.min(...flaps.map((flap) => largestRadius(folding.flapRegions[flap])));
   if (fits(shape.radius, largest)) return null;
   return {
     message: 'rounded more than its edges allow',

@@ -21,7 +21,7 @@ const CASES: readonly (readonly [string, Job])[] = [
 ];
 
 test.each(CASES)('%s', (_, { folding, envelope }) => {
-  const { print, raised } = flapZones(envelope, folding);
+  const { print, raised } = flapZones(folding);
   const strokes = drawZones(folding, envelope)
     .filter(({ layer, shape }) => layer === 'raised-zone' && shape.kind === 'line')
     .flatMap(({ shape }): readonly Segment[] => segmentsOf(shape));

@@ -47,7 +47,7 @@ const CORNER = (11.25 / Math.SQRT2) * INCH;
 const HINGE = CORNER - (7.1875 / Math.SQRT2) * INCH;
 
 test('the flap of the half-letter card is printed 3 mm inside its fold and sides, and inside its tape', () => {
-  const { print } = flapZones(halfLetter(), fold(halfLetter()));
+  const { print } = flapZones(fold(halfLetter()));
   const { min, max } = bounds(print as Polygon);
   expect(min.y).toBeCloseTo(HINGE + 3, 6);
   // Tape 6 mm wide lies 1 mm inside both edges of the point: 7 mm from each, which is 7·√2 below the corner.
@@ -60,7 +60,7 @@ test('the flap of the half-letter card is printed 3 mm inside its fold and sides
 
 test('a flap without tape is printed 3 mm inside all its edges', () => {
   const tucked = halfLetter({ fasten: 'tuck' });
-  const { max } = bounds(flapZones(tucked, fold(tucked)).print as Polygon);
+  const { max } = bounds(flapZones(fold(tucked)).print as Polygon);
   expect(max.y).toBeCloseTo(CORNER - 3 * Math.SQRT2, 6);
 });
 
@@ -68,7 +68,7 @@ test('raised work keeps 3 mm off the ends of the lower seams, which lie beneath 
   // A seam is 1 in wide and ends 2 1/8 in along the bottom flap's edge. Beneath the closed seal flap it lies within t =
   // 5 1/16 + 7 3/16 − 11 1/4 = 1 in of an edge, from q = 2·7 3/16 − 11 1/4 − 1 = 2 1/8 in to 3 1/8 in from the other. Of the
   // printed zone, 7 mm in, the seams and 3 mm about them take a rectangle on either side.
-  const { print, raised } = flapZones(halfLetter(), fold(halfLetter()));
+  const { print, raised } = flapZones(fold(halfLetter()));
   const taken = (INCH + 3 - 7) * (INCH + 6);
   expect(area(print as Polygon) - regionArea(raised)).toBeCloseTo(2 * taken, 1);
 });
@@ -76,7 +76,7 @@ test('raised work keeps 3 mm off the ends of the lower seams, which lie beneath 
 test('raised work on a box keeps off the seams in the same way', () => {
   // Means of the marks: 4 and 4 7/8 in. Seams 5/8 in wide, within t = 4 + 4 7/8 − 8 1/4 = 5/8 in of an edge, from q =
   // 2·4 7/8 − 8 1/4 − 5/8 = 7/8 in to 1 1/2 in from the other. The flap is tucked: its zone begins 3 mm in.
-  const { print, raised } = flapZones(box, fold(box));
+  const { print, raised } = flapZones(fold(box));
   const taken = (0.625 * INCH + 3 - 3) * (0.625 * INCH + 6);
   expect(area(print as Polygon) - regionArea(raised)).toBeCloseTo(2 * taken, 1);
 });
@@ -87,7 +87,7 @@ test('a flap of a few millimetres has no zone', () => {
     seam: 6,
     flap: { kind: 'blunt', cut: 22, radius: 0 },
   });
-  expect(flapZones(tiny, fold(tiny))).toEqual({ print: null, raised: [] });
+  expect(flapZones(fold(tiny))).toEqual({ print: null, raised: [] });
 });
 
 const strip = ({ from, to, width }: GlueLine): Polygon => {
@@ -128,7 +128,7 @@ test('the zone lies on the flap, 3 mm or more inside all its edges, and not on g
     fc.property(anyEnvelope, (any) => {
       asked++;
       const folding = fold(any);
-      const { print } = flapZones(any, folding);
+      const { print } = flapZones(folding);
       if (!print) return;
       seen++;
       const flap = flapOf(folding, 'seal').flat;
@@ -148,7 +148,7 @@ test('the zone for raised work is part of it, 3 mm or more off the seams beneath
     fc.property(anyEnvelope, (any) => {
       asked++;
       const folding = fold(any);
-      const { print, raised } = flapZones(any, folding);
+      const { print, raised } = flapZones(folding);
       if (!print) return;
       expect(regionArea(subtract(raised, [print]))).toBeLessThan(0.01);
       if (regionArea(raised) < area(print) - 1) less++;

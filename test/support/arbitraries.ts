@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { asMade } from '../../src/folding/as-made.js';
-import { flapRegion } from '../../src/folding/outline.js';
+import { flapRegions } from '../../src/folding/outline.js';
 import { largestRadius } from '../../src/plane/largest-radius.js';
 import type { Envelope, FlapShape } from '../../src/recipe/recipe.js';
 import { envelope } from './envelopes.js';
@@ -63,7 +63,7 @@ export const anyLinedEnvelope = fc
 /** A seal tip rounded to a share of the largest radius that its edges hold. */
 function roundedTip(plain: Envelope, share: number): FlapShape {
   const sharp = { ...plain, flap: { ...plain.flap, value: { kind: 'rounded' as const, radius: 1 } } };
-  const region = flapRegion(asMade(sharp), 'seal', plain.caliper.value);
+  const region = flapRegions(asMade(sharp), plain.caliper.value).seal;
   return { kind: 'rounded', radius: share * largestRadius(region) };
 }
 
