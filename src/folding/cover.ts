@@ -1,7 +1,9 @@
-import type { Polygon } from '../plane/polygon.js';
-import { intersect, regionArea, subtract } from '../plane/region.js';
+import { clip, halfPlanesOf } from '../plane/clip.js';
+import { overlaps } from '../plane/overlaps.js';
+import { area, counterClockwise, type Polygon } from '../plane/polygon.js';
+import { regionArea, subtract } from '../plane/region.js';
 import { alongEdges, fromEdges } from './edge-frame.js';
-import type { AsMade, Piece } from './folding.js';
+import { type AsMade, FLAP_NAMES, type Folding } from './folding.js';
 
 /** Bare stretches smaller than this together are noise of the grid, in mm². */
 const BARE_NOISE = 0.01;
@@ -10,7 +12,7 @@ const BARE_NOISE = 0.01;
 const LAYER_NOISE = 1;
 
 /** The back of the closed envelope: a rectangle as large as the face, counter-clockwise. */
-export function back({ face, faceCentre }: AsMade): Polygon {
+function back({ face, faceCentre }: AsMade): Polygon {
   const [right, top] = [face.width / 2, face.height / 2];
   return [
     { x: faceCentre.x - right, y: faceCentre.y - top },
@@ -20,27 +22,29 @@ export function back({ face, faceCentre }: AsMade): Polygon {
   ];
 }
 
-/** What of the back no piece covers. */
-export function bare(made: AsMade, pieces: readonly Piece[]): readonly Polygon[] {
-  const left = subtract([back(made).map(alongEdges)], onBack(pieces));
+/**
+ * How the back is covered. Flaps and ears are convex but for the round ends of their notches, which are far below the noise of a layer:
+ * only where they leave something bare, what is left by the pieces as they are cut is looked for.
+ */
+export function cover({
+  made,
+  pieces,
+  closedFlaps,
+}: Pick<Folding, 'made' | 'pieces' | 'closedFlaps'>): Pick<Folding, 'layers' | 'bare'> {
+  const ears = pieces.flatMap(({ kind, folded }) =>
+    kind === 'ear' && folded ? [counterClockwise(folded)] : [],
+  );
+  const laid = [...ears, ...FLAP_NAMES.map((flap) => closedFlaps[flap])];
+  const whole = back(made);
+  const edges = halfPlanesOf(whole);
+  const onBack = laid.map((polygon) => clip(polygon, edges));
+  const { covered, deepest } = overlaps(onBack, LAYER_NOISE);
+  return { layers: deepest, bare: area(whole) - covered < BARE_NOISE ? [] : bare(whole, pieces) };
+}
+
+/** What no piece covers. */
+function bare(whole: Polygon, pieces: Folding['pieces']): readonly Polygon[] {
+  const onBack = pieces.flatMap(({ folded }) => (folded ? [folded.map(alongEdges)] : []));
+  const left = subtract([whole.map(alongEdges)], onBack);
   return regionArea(left) < BARE_NOISE ? [] : left.map((polygon) => polygon.map(fromEdges));
 }
-
-/** The greatest number of pieces that lie over one place of the back, ears included. */
-export function layers(pieces: readonly Piece[]): number {
-  const polygons = onBack(pieces);
-  const deepest = (region: readonly Polygon[] | null, from: number): number => {
-    let most = 0;
-    // Once those that are left could add no layer more, they are not looked at.
-    for (let index = from; index < polygons.length - most; index++) {
-      const polygon = [polygons[index] as Polygon];
-      const common = region ? intersect(region, polygon) : polygon;
-      if (Math.abs(regionArea(common)) > LAYER_NOISE) most = Math.max(most, 1 + deepest(common, index + 1));
-    }
-    return most;
-  };
-  return deepest(null, 0);
-}
-
-const onBack = (pieces: readonly Piece[]): readonly Polygon[] =>
-  pieces.flatMap(({ folded }) => (folded ? [folded.map(alongEdges)] : []));

@@ -3,7 +3,6 @@ import { offsetConvex } from '../plane/offset-convex.js';
 import { distance } from '../plane/point.js';
 import { area, counterClockwise, type Polygon } from '../plane/polygon.js';
 import { subtract } from '../plane/region.js';
-import { closedFlap } from './closed-flap.js';
 import { alongEdges, fromEdges } from './edge-frame.js';
 import type { Folding, GlueLine } from './folding.js';
 import { foldOver } from './pieces.js';
@@ -29,7 +28,7 @@ export interface FlapZones {
 /** The zones of the seal flap. Text in them is read with the hinge up, from the show side, once the flap is closed. */
 export function flapZones(folding: Folding): FlapZones {
   const { made, glue } = folding;
-  const closed = offsetConvex(closedFlap(folding, 'seal'), -CLEAR_OF_SCORES);
+  const closed = offsetConvex(folding.closedFlaps.seal, -CLEAR_OF_SCORES);
   const unfolded = (polygon: Polygon): Polygon =>
     counterClockwise(polygon.map((at) => foldOver(made, 'seal', at)));
   const print = clip(unfolded(closed), glue.filter(({ on }) => on === 'seal').map(offStrip));

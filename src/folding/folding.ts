@@ -8,6 +8,7 @@
  */
 import type { Path, RoundedCorner } from '../plane/path.js';
 import type { Point, Segment } from '../plane/point.js';
+import type { Polygon } from '../plane/polygon.js';
 import type { CornerTreatment, Size } from '../recipe/recipe.js';
 
 /** The four flaps, each named like its corner of the blank. */
@@ -121,6 +122,11 @@ export interface Folding {
   readonly creases: readonly Crease[];
   /** Bottom first to top: face, walls, ears and flaps in the order in which they are folded. */
   readonly pieces: readonly Piece[];
+  /**
+   * Each flap as it lies on the closed envelope, in the blank's frame: convex, counter-clockwise, arcs flattened as in the pieces,
+   * without the round ends of its notches.
+   */
+  readonly closedFlaps: FlapRecord<Polygon>;
   /** Length on the centre line over which the closed seal flap lies on glued paper. */
   readonly closure: number;
   /** The side flaps are glued to each other, because the bottom flap alone closes too little. */
@@ -128,9 +134,8 @@ export interface Folding {
   readonly glue: readonly GlueLine[];
   /** Null where none is asked for, or where its inset leaves nothing of it on the face. */
   readonly liner: Liner | null;
+  /** The greatest number of pieces that lie over one place of the back, ears included. */
+  readonly layers: number;
   /** Stretches of the back that stay bare, as polygons in the blank's frame (empty: fully covered). */
   readonly bare: readonly (readonly Point[])[];
 }
-
-/** As much of it as says where flaps end. */
-export type Cut = Pick<Folding, 'made' | 'flapRegions'>;

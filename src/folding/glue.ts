@@ -2,11 +2,17 @@ import { clipSegment, type HalfPlane, halfPlanesOf } from '../plane/clip.js';
 import { distance, type Segment } from '../plane/point.js';
 import type { Envelope } from '../recipe/recipe.js';
 import { blankCorners } from './blank.js';
-import { closedFlap } from './closed-flap.js';
 import { type Closure, TAPE_CLEARANCE } from './closure.js';
 import { firstScoreAt, OUTWARD } from './corner-directions.js';
 import { pointedHeight } from './flaps.js';
-import { type AsMade, type Cut, eachFlap, type FlapName, type FlapRecord, type GlueLine } from './folding.js';
+import {
+  type AsMade,
+  eachFlap,
+  type FlapName,
+  type FlapRecord,
+  type Folding,
+  type GlueLine,
+} from './folding.js';
 import { within } from './outline.js';
 import { foldOver } from './pieces.js';
 import { passingMarks } from './scores.js';
@@ -52,7 +58,8 @@ export const seamLength = ({ face, shift, heights }: AsMade): number =>
  */
 export function glueLines(
   envelope: Envelope,
-  { made, flapRegions }: Cut,
+  made: AsMade,
+  closedFlaps: Folding['closedFlaps'],
   closed: Closure,
 ): readonly GlueLine[] {
   const width = envelope.tape.value;
@@ -63,7 +70,7 @@ export function glueLines(
     ...(closed.centreSeam ? [centreSeam(made)] : []),
     ...(envelope.fasten.value === 'glue' ? sealStrips(made, width, under) : []),
   ];
-  const laid = eachFlap((flap) => halfPlanesOf(closedFlap({ made, flapRegions }, flap)));
+  const laid = eachFlap((flap) => halfPlanesOf(closedFlaps[flap]));
   return wishes.flatMap((wish) => cutBack(wish, width, made, laid));
 }
 

@@ -5,7 +5,6 @@ import type { Envelope, Size } from '../recipe/recipe.js';
 import { cutTips } from './closure.js';
 import { isSide } from './corner-directions.js';
 import { copiesOf } from './copies.js';
-import { layers } from './cover.js';
 import type { Facts } from './facts.js';
 import { FLAP_NAMES, type AsMade, eachFlap, type FlapName, type Folding } from './folding.js';
 import { seamLength, seamOverlap } from './glue.js';
@@ -16,7 +15,6 @@ import { closureLoss, crossingLoss, depthLoss, flapStopLoss, roomLoss } from './
 /** The numbers of a folded envelope, by their public names. */
 export function measure(envelope: Envelope, folding: Folding): Facts {
   const { made } = folding;
-  const deepest = layers(folding.pieces);
   const caliper = envelope.caliper.value;
   const area = pathArea(folding.cutOutline);
   const liner = linerFacts(envelope, folding);
@@ -26,7 +24,7 @@ export function measure(envelope: Envelope, folding: Folding): Facts {
     seamOverlap: seamOverlap(made),
     bareArea: regionArea(folding.bare),
     closure: folding.closure,
-    ...room(envelope, made, deepest, liner),
+    ...room(envelope, made, folding.layers, liner),
   };
   return {
     construction: 'diagonal',
@@ -45,11 +43,11 @@ export function measure(envelope: Envelope, folding: Folding): Facts {
     margins,
     worst: worst(margins, envelope.tolerance.value, made),
     flapStop: stop(made, () => 0),
-    thickness: Math.max(filling(envelope, liner) + (1 + deepest) * caliper, made.depth + caliper),
+    thickness: Math.max(filling(envelope, liner) + (1 + folding.layers) * caliper, made.depth + caliper),
     mass: mass(envelope, area, liner),
     sheet: sheet(envelope, made.blank),
     liner,
-    layers: deepest,
+    layers: folding.layers,
     seamLength: seamLength(made),
     diagonal: Math.hypot(made.blank.width, made.blank.height),
     tapeLength: tape.reduce((sum, { length }) => sum + length, 0),

@@ -8,7 +8,7 @@ import { besideCorners, endOf, notchRadius, treatmentAt } from './corners.js';
 import { firstScoreAt, isSide, NEIGHBOURS, OUTWARD, outerScoreAt, outwardOf } from './corner-directions.js';
 import { alongEdges, fromEdges } from './edge-frame.js';
 import { pointedHeight } from './flaps.js';
-import { type AsMade, type Cut, eachFlap, type FlapName, type Folding } from './folding.js';
+import { type AsMade, eachFlap, type FlapName, type Folding } from './folding.js';
 
 /** The corners in the order in which the blank's outline passes them. */
 const AROUND: readonly FlapName[] = ['bottom', 'right', 'seal', 'left'];
@@ -59,14 +59,18 @@ function flapRegion(made: AsMade, flap: FlapName, caliper: number): readonly Rou
 }
 
 /** The outline that is cut: the flaps' outlines joined at the face's corners, with true arcs. */
-export function cutOutline(cut: Cut, caliper: number): Path {
-  const corners = AROUND.flatMap((flap) => freeEdge(cut, flap, caliper));
+export function cutOutline(made: AsMade, regions: Folding['flapRegions'], caliper: number): Path {
+  const corners = AROUND.flatMap((flap) => freeEdge(made, flap, regions[flap], caliper));
   return roundedPath(tidy(corners));
 }
 
 /** A flap's outline from one end of its first score round the tip to the other, notch corners rounded. */
-function freeEdge({ made, flapRegions }: Cut, flap: FlapName, caliper: number): readonly RoundedCorner[] {
-  const region = flapRegions[flap];
+function freeEdge(
+  made: AsMade,
+  flap: FlapName,
+  region: readonly RoundedCorner[],
+  caliper: number,
+): readonly RoundedCorner[] {
   const onScore = region.map(
     (corner) => Math.abs(outwardOf(flap, corner) - firstScoreAt(made, flap)) < ON_LINE,
   );

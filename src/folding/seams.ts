@@ -1,6 +1,5 @@
 import { clip, halfPlanesOf } from '../plane/clip.js';
 import { counterClockwise, type Polygon } from '../plane/polygon.js';
-import { closedFlap } from './closed-flap.js';
 import type { Folding, GlueLine } from './folding.js';
 import { foldOver } from './pieces.js';
 
@@ -16,7 +15,7 @@ export interface Seam {
 /** The seams as areas, one for each strip. A lower seam is a band as wide as the marks on that edge pass each other. */
 export const seams = (folding: Folding): readonly Seam[] =>
   folding.glue.map((strip) => {
-    const closed = clip(closedFlap(folding, strip.on), halfPlanesOf(closedFlap(folding, strip.onto)));
+    const closed = clip(folding.closedFlaps[strip.on], halfPlanesOf(folding.closedFlaps[strip.onto]));
     const unfolded = (flap: GlueLine['on']): Polygon =>
       counterClockwise(closed.map((at) => foldOver(folding.made, flap, at)));
     return { strip, closed, flat: { on: unfolded(strip.on), onto: unfolded(strip.onto) } };

@@ -21,18 +21,25 @@ const ON_EDGE = 1e-9;
 export function clip(polygon: Polygon, halfPlanes: readonly HalfPlane[]): Polygon {
   let result: readonly Point[] = polygon;
   for (const halfPlane of halfPlanes) {
-    const kept: Point[] = [];
-    result.forEach((here, index) => {
-      const next = result[(index + 1) % result.length] as Point;
-      const [now, then] = [outside(halfPlane, here), outside(halfPlane, next)];
-      if (now <= ON_EDGE) kept.push(here);
-      if ((now < -ON_EDGE && then > ON_EDGE) || (now > ON_EDGE && then < -ON_EDGE)) {
-        kept.push(between(here, next, now / (now - then)));
-      }
-    });
-    result = kept;
+    if (result.some((corner) => outside(halfPlane, corner) > ON_EDGE)) result = inside(result, halfPlane);
   }
   return tidy(result);
+}
+
+function inside(polygon: Polygon, halfPlane: HalfPlane): readonly Point[] {
+  const kept: Point[] = [];
+  let here = polygon[0] as Point;
+  let now = outside(halfPlane, here);
+  for (let index = 1; index <= polygon.length; index++) {
+    const next = polygon[index % polygon.length] as Point;
+    const then = outside(halfPlane, next);
+    if (now <= ON_EDGE) kept.push(here);
+    if ((now < -ON_EDGE && then > ON_EDGE) || (now > ON_EDGE && then < -ON_EDGE)) {
+      kept.push(between(here, next, now / (now - then)));
+    }
+    [here, now] = [next, then];
+  }
+  return kept;
 }
 
 /** The part of a segment in all half-planes, or null. */

@@ -45,8 +45,9 @@ export function tidy<Corner extends Point>(polygon: readonly Corner[]): readonly
     const before = kept[(index + kept.length - 1) % kept.length] as Corner;
     const here = kept[index] as Corner;
     const after = kept[(index + 1) % kept.length] as Corner;
-    const longest = Math.max(distance(before, here), distance(here, after));
-    if (distance(before, here) < SAME_POINT || Math.abs(turn(before, here, after)) < SAME_POINT * longest) {
+    const into = distance(before, here);
+    const longest = Math.max(into, distance(here, after));
+    if (into < SAME_POINT || Math.abs(turn(before, here, after)) < SAME_POINT * longest) {
       kept.splice(index, 1);
       index = Math.max(0, index - 2);
     } else {

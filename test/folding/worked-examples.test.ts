@@ -3,7 +3,6 @@
  * The expected figures are the sources', or arithmetic done here from their statements; none comes from the code.
  */
 import { expect, test } from 'vitest';
-import { layers } from '../../src/folding/cover.js';
 import { fold } from '../../src/folding/fold.js';
 import { area } from '../../src/plane/polygon.js';
 import { envelope } from '../support/envelopes.js';
@@ -62,12 +61,13 @@ test.each([
 test('a square face without seam is the fold of four corners to the centre', () => {
   // Side L/√2, area L²/2: gobetech.com (in Spanish), kwizzes.com "math puzzle 67" (a 10 cm sheet, 100 to 50 cm²);
   // the folds join the edges' middles: origamiusa.org, "the complete blintz, part 10".
-  const { made, bare, pieces } = wrap(100 / Math.SQRT2, 100 / Math.SQRT2);
+  const folding = wrap(100 / Math.SQRT2, 100 / Math.SQRT2);
+  const { made, bare } = folding;
   expect(made.blank.width).toBeCloseTo(100, 5);
   expect(made.face.width * made.face.height).toBeCloseTo(5000, 3);
   expect(made.first.left.alongEdge).toBeCloseTo(50, 5);
   expect(bare).toEqual([]);
-  expect(layers(pieces)).toBe(1);
+  expect(folding.layers).toBe(1);
 });
 
 test('the trade’s blanks come out: half-letter card 11 1/4 in, quarter-letter card 8 1/4 in', () => {

@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { layers } from '../../src/folding/cover.js';
 import { fold } from '../../src/folding/fold.js';
 import { regionArea } from '../../src/plane/region.js';
 import { anyEnvelope } from '../support/arbitraries.js';
@@ -17,7 +16,7 @@ test('a plain fold of sampled paper agrees on what is bare and how many layers l
       // A grid of n cells errs by at most the cells that the patch's outline passes: a few rows' worth.
       expect(Math.abs(bare - sampled.bare)).toBeLessThan(8 / Math.sqrt(sampled.points));
       if (bare === 0) expect(sampled.bare).toBe(0);
-      expect(layers(folding.pieces)).toBeGreaterThanOrEqual(sampled.most);
+      expect(folding.layers).toBeGreaterThanOrEqual(sampled.most);
     }),
     { seed: 1, numRuns: 300 },
   );
