@@ -1,7 +1,7 @@
 import { takenAs } from '../json/post-facts.js';
 import type { Reading } from '../cut-sheet/content.js';
 import { lengths } from '../cut-sheet/lengths.js';
-import { csvLine, type Field } from '../csv-line.js';
+import { BYTE_ORDER_MARK, csvLine, type Field } from '../csv-line.js';
 import type { BookEmitter } from './book.js';
 import type { Leaf, Row } from './leaf.js';
 
@@ -15,7 +15,7 @@ const plain = (name: string, field: Column['field']): Column => ({ name, field }
 /** A length as the ruler reads it, and in mm. */
 const length = (name: string, mm: (row: Row, leaf: Leaf) => number | null | undefined): readonly Column[] => [
   { name, field: (row, _, leaf) => readBy(row, mm(row, leaf), (say, value) => say.read(value)) },
-  { name: `${name}_mm`, field: (row, _, leaf) => rounded(mm(row, leaf)) },
+  { name: `${name}_mm`, field: (row, _, leaf) => mm(row, leaf) },
 ];
 
 const readBy = (
@@ -23,10 +23,6 @@ const readBy = (
   mm: number | null | undefined,
   read: (say: ReturnType<typeof lengths>, mm: number) => Reading,
 ): Field => (mm === null || mm === undefined ? null : read(lengths({ units, step }), mm).read);
-
-/** Thousandths of a mm: no noise, and finer than any hand. */
-const rounded = (mm: number | null | undefined): Field =>
-  mm === null || mm === undefined ? null : Math.round(mm * 1000) / 1000;
 
 /** The columns in their order; columns may be added at the end, and are never renamed. */
 const COLUMNS: readonly Column[] = [
@@ -48,23 +44,20 @@ const COLUMNS: readonly Column[] = [
   ...length('face_width', (_, { facts }) => facts.face.width),
   ...length('face_height', (_, { facts }) => facts.face.height),
   ...length('depth', ({ depth }) => depth),
-  plain('room_width_mm', ({ room }) => rounded(room.width)),
-  plain('room_height_mm', ({ room }) => rounded(room.height)),
-  plain('room_depth_mm', ({ room }) => rounded(room.depth)),
-  plain('thickness_mm', (_, __, { facts }) => rounded(facts.thickness)),
-  plain('mass_g', (_, __, { facts }) => rounded(facts.mass)),
-  plain('tape_mm', (_, __, { facts }) => rounded(facts.tapeLength)),
+  plain('room_width_mm', ({ room }) => room.width),
+  plain('room_height_mm', ({ room }) => room.height),
+  plain('room_depth_mm', ({ room }) => room.depth),
+  plain('thickness_mm', (_, __, { facts }) => facts.thickness),
+  plain('mass_g', (_, __, { facts }) => facts.mass),
+  plain('tape_mm', (_, __, { facts }) => facts.tapeLength),
   plain('paper', ({ paper }) => paper?.title ?? null),
-  plain('sheet_width_mm', ({ paper }) => rounded(paper?.sheet?.width)),
-  plain('sheet_height_mm', ({ paper }) => rounded(paper?.sheet?.height)),
+  plain('sheet_width_mm', ({ paper }) => paper?.sheet?.width),
+  plain('sheet_height_mm', ({ paper }) => paper?.sheet?.height),
   plain('from_a_sheet', ({ paper }) => paper?.sheet?.copies ?? null),
   plain('warnings', ({ findings }) => findings.length),
   plain('post', ({ post }) => post.join(' ')),
   plain('post_taken_as', (_, __, { facts }) => takenAs(facts).join(' ')),
 ];
-
-/** So that spreadsheet programs read UTF-8, which RFC 4180 leaves open. */
-const BYTE_ORDER_MARK = '\ufeff';
 
 /** A book as a table for spreadsheets (RFC 4180): a line of names, then a line for each envelope. */
 export const csv: BookEmitter = async function* ({ book, leaf }, { advance }) {

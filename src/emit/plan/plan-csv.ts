@@ -1,8 +1,6 @@
 import type { Plan } from '../../plan/plan.js';
-import { csvLine, type Field } from '../csv-line.js';
+import { BYTE_ORDER_MARK, csvLine, type Field } from '../csv-line.js';
 import { lengthsOf } from './plan-words.js';
-
-const BYTE_ORDER_MARK = '\ufeff';
 
 const HEADINGS = [
   'batch',
@@ -35,19 +33,19 @@ export function planCsv(plans: readonly Plan[]): string {
             index + 1,
             sheets,
             number,
-            rounded(part.width),
-            rounded(part.height),
+            part.width,
+            part.height,
             parts,
             say.read(at).read,
-            rounded(at),
+            at,
             cuts,
             is.kind === 'part'
               ? `step ${is.step}`
               : is.kind === 'piece'
                 ? (pieces[is.of]?.names.join(' or ') ?? '')
                 : 'left over',
-            rounded(size.width),
-            rounded(size.height),
+            size.width,
+            size.height,
             count,
           ]),
         ),
@@ -56,6 +54,3 @@ export function planCsv(plans: readonly Plan[]): string {
   });
   return BYTE_ORDER_MARK + [HEADINGS, ...rows].map(csvLine).join('');
 }
-
-/** Thousandths of a mm: no noise, and finer than any hand. */
-const rounded = (mm: number): number => Math.round(mm * 1000) / 1000;
