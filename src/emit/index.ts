@@ -1,10 +1,10 @@
-import { card } from './card/card.js';
+import { card } from './card.js';
 import { cutSheetPdf } from './cut-sheet/cut-sheet-pdf.js';
 import { dxf } from './dxf/dxf.js';
 import type { Emitter } from './emitter.js';
 import { fold } from './fold/fold.js';
 import { print } from './print-pdf/print-pdf.js';
-import { steps } from './steps/steps.js';
+import { steps } from './steps.js';
 import { svg } from './svg/svg.js';
 import { template } from './template-pdf/template-pdf.js';
 

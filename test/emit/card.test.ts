@@ -1,10 +1,10 @@
 /* The small picture of an envelope as a file, read back by a parser that had no part in writing it. */
 import { expect, test } from 'vitest';
-import { card } from '../../../src/emit/card/card.js';
-import { emitted } from '../../support/emitted.js';
-import { halfLetter, job } from '../../support/jobs.js';
-import { emitOptions } from '../../support/pdf-pages.js';
-import { readSvg } from '../../support/svg-file.js';
+import { card } from '../../src/emit/card.js';
+import { emitted } from '../support/emitted.js';
+import { halfLetter, job } from '../support/jobs.js';
+import { emitOptions } from '../support/pdf-pages.js';
+import { readSvg } from '../support/svg-file.js';
 
 const fileOf = async (of = halfLetter()) => readSvg(new TextDecoder().decode(await emitted(card, of)));
 

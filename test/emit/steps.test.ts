@@ -1,12 +1,12 @@
 /* The strip of pictures as a file, read back by a parser that had no part in writing it. */
 import { expect, test } from 'vitest';
-import { stages } from '../../../src/drawing/stages/stages.js';
-import { steps } from '../../../src/emit/steps/steps.js';
-import { emitted } from '../../support/emitted.js';
-import { EXTREMES } from '../../support/extremes.js';
-import { halfLetter, job } from '../../support/jobs.js';
-import { emitOptions } from '../../support/pdf-pages.js';
-import { readSvg } from '../../support/svg-file.js';
+import { stages } from '../../src/drawing/stages/stages.js';
+import { steps } from '../../src/emit/steps.js';
+import { emitted } from '../support/emitted.js';
+import { EXTREMES } from '../support/extremes.js';
+import { halfLetter, job } from '../support/jobs.js';
+import { emitOptions } from '../support/pdf-pages.js';
+import { readSvg } from '../support/svg-file.js';
 
 const fileOf = async (of = halfLetter()) => readSvg(new TextDecoder().decode(await emitted(steps, of)));
 

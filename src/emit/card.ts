@@ -1,9 +1,9 @@
-import { summaryCard } from '../../drawing/summary-card.js';
-import { FACE_WORDS, sizes } from '../../drawing/words.js';
-import type { EmitOptions, Emitter, Job } from '../emitter.js';
-import { KINDS } from '../kinds.js';
-import { fontMeasure } from '../font-measure.js';
-import { renderSvg } from '../svg/render-svg.js';
+import { summaryCard } from '../drawing/summary-card.js';
+import { FACE_WORDS, sizes } from '../drawing/words.js';
+import type { EmitOptions, Emitter, Job } from './emitter.js';
+import { KINDS } from './kinds.js';
+import { fontMeasure } from './font-measure.js';
+import { renderSvg } from './svg/render-svg.js';
 
 /** One small picture of an envelope, for a list of recipes or a page about one. */
 export const card: Emitter = {

@@ -1,9 +1,9 @@
-import { stages } from '../../drawing/stages/stages.js';
-import { stepStrip } from '../../drawing/step-strip.js';
-import type { EmitOptions, Emitter, Job } from '../emitter.js';
-import { KINDS } from '../kinds.js';
-import { fontMeasure } from '../font-measure.js';
-import { renderSvg } from '../svg/render-svg.js';
+import { stages } from '../drawing/stages/stages.js';
+import { stepStrip } from '../drawing/step-strip.js';
+import type { EmitOptions, Emitter, Job } from './emitter.js';
+import { KINDS } from './kinds.js';
+import { fontMeasure } from './font-measure.js';
+import { renderSvg } from './svg/render-svg.js';
 
 /** The fold as a strip of pictures, for a page or a screen. */
 export const steps: Emitter = {
