@@ -27,7 +27,7 @@ export type Statements = { readonly [Name in Restated]?: NonNullable<Envelope[Na
 
 /** How a recipe writes a property of an envelope: `sideMarks` is `side-mark`, `linerPaper` is `liner-paper`. */
 export const writtenName = (field: string): PropertyName =>
-  field.replace('Marks', 'Mark').replace(/[A-Z]/, (letter) => `-${letter.toLowerCase()}`) as PropertyName;
+  field.replace('Marks', 'Mark').replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`) as PropertyName;
 
 /**
  * The envelope as it would be with these statements in its own block, everything else derived anew. A null takes the

@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
 import { EXPECT_NAMES } from '../../src/recipe/expect-names.js';
 import { ALTERNATIVES, PROPERTIES, propertiesOf, propertyNamed } from '../../src/recipe/properties.js';
+import { writtenName } from '../../src/recipe/restate.js';
+import { envelope } from '../support/envelopes.js';
 
 test('every property says what it means and what holds without it, in words', () => {
   for (const [name, { leftOut, meaning, where, kind }] of Object.entries(PROPERTIES)) {
@@ -13,6 +15,11 @@ test('styles and envelopes have the same properties, papers their own and a titl
   expect(propertiesOf('style')).toEqual(propertiesOf('envelope'));
   expect(propertiesOf('paper')).toEqual(['title', 'sheet', 'weight', 'caliper', 'grain', 'price', 'stock']);
   expect(propertiesOf('paper').filter((name) => propertiesOf('envelope').includes(name))).toEqual(['title']);
+});
+
+test('an envelope has a field for each of its properties, named like it', () => {
+  const fields: readonly string[] = Object.keys(envelope({})).map(writtenName);
+  expect(propertiesOf('envelope').filter((name) => !fields.includes(name))).toEqual([]);
 });
 
 test('what is stated is not expected, but for what rounding may change', () => {
