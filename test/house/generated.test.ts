@@ -5,7 +5,7 @@ import { railroadPage } from '../../grammar/generate/railroad.js';
 import { SPELLINGS } from '../../grammar/spellings.js';
 import { importsOf, programFiles } from './rooms.js';
 
-describe('what is made from the grammar is as the grammar is now', () => {
+describe('what is made from the grammar is as the grammar is now (`npm run bless` makes it anew)', () => {
   test('plica.ebnf', async () => {
     await expect(ebnf()).toMatchFileSnapshot('../../grammar/plica.ebnf');
   });

@@ -33,7 +33,9 @@ export async function expectFindings(path: string): Promise<void> {
   const found = diagnostics
     .filter(({ primary }) => primary.span.source === written)
     .map(({ primary, problem }) => `${position(written, primary.span.start).line}: ${problem.name}`);
-  expect(found.sort()).toEqual(expected(text).sort());
+  expect(found.sort(), 'what is found, where the comments at the ends of lines name it').toEqual(
+    expected(text).sort(),
+  );
   await expect(renderText(diagnostics)).toMatchFileSnapshot(path.replace(/\.plica$/, '.findings.txt'));
 }
 
