@@ -4,9 +4,9 @@ import type { Host, Trouble } from '../host/host.js';
 import type { Arguments } from './arguments.js';
 import { worst } from './command.js';
 import type { Compiled } from './compile-inputs.js';
-import { compileSide, sayHidden } from './compile-sides.js';
+import { compileSide, sayHidden } from './diff/compile-sides.js';
 import { INPUT } from './inputs.js';
-import { type Side, sideAt, withRecipes } from './side.js';
+import { type Side, sideAt, withRecipes } from './diff/side.js';
 
 /** What a command is given to read, as it was at a revision; all of the repository where it is given nothing. */
 export function sideSince(revision: string, operands: readonly string[], host: Host): Side | Trouble {

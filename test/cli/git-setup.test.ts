@@ -2,7 +2,7 @@ import { existsSync, lstatSync, mkdirSync, readFileSync, symlinkSync } from 'nod
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { withLine, withoutLine } from '../../src/cli/attributes-line.js';
+import { withLine, withoutLine } from '../../src/cli/git/attributes-line.js';
 import { plica, SOUND } from '../support/command-line.js';
 import { gitWithPlica, plicaIn } from '../support/program.js';
 import { repositoryAt, type ScratchRepository, scratchRepository } from '../support/repository.js';

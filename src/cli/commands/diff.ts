@@ -48,13 +48,13 @@ of those does), and with 2 where not all of both sides can be read.`,
     const picture = given.value('svg');
     if (picture !== null && !picture.endsWith('.svg'))
       return refuse(host, `\`--svg ${visible(picture)}\` is to be a drawing; its name ends in \`.svg\``);
-    const { sidesOf } = await import('../sides.js');
+    const { sidesOf } = await import('../diff/sides.js');
     const sides = sidesOf(given.operands, host);
     if ('kind' in sides) return refuse(host, sides.reason);
-    const { compileSides } = await import('../compile-sides.js');
+    const { compileSides } = await import('../diff/compile-sides.js');
     const compiled = await compileSides(sides, given, host);
     if (compiled === null) return 2;
-    const { noSuchEnvelope, ofEnvelope } = await import('../one-envelope.js');
+    const { noSuchEnvelope, ofEnvelope } = await import('../diff/one-envelope.js');
     const only = given.value('only');
     const missing = only === null ? null : noSuchEnvelope(only, compiled);
     if (missing !== null) return refuse(host, missing);
@@ -96,7 +96,7 @@ const RENDERERS: Readonly<Record<string, Renderer>> = {
 };
 
 const pictures = async (difference: Difference, host: Host) =>
-  (await import('../change-pictures.js')).changePictures(difference, host);
+  (await import('../diff/change-pictures.js')).changePictures(difference, host);
 
 /** Writes the picture of all that is cut or scored otherwise. A file is left as it is where there is nothing to draw. */
 async function draw(difference: Difference, path: string, host: Host): Promise<ExitCode> {

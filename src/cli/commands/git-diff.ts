@@ -3,7 +3,7 @@ import type { Host, Trouble } from '../../host/host.js';
 import { visible } from '../../text/visible.js';
 import type { Arguments } from '../arguments.js';
 import { type Command, complain } from '../command.js';
-import type { State } from '../driver-sides.js';
+import type { State } from '../git/driver-sides.js';
 import { paletteFor } from '../palette.js';
 import { textWidth } from '../text-width.js';
 
@@ -58,8 +58,8 @@ async function tell(
 }
 
 async function compare(before: State, after: State, given: Arguments, host: Host): Promise<void> {
-  const { compileSides } = await import('../compile-sides.js');
-  const { driverSides } = await import('../driver-sides.js');
+  const { compileSides } = await import('../diff/compile-sides.js');
+  const { driverSides } = await import('../git/driver-sides.js');
   const compiled = await compileSides(driverSides(before, after, host), given, host);
   if (compiled === null) return;
   const palette = (await paletteFor(host.out, host, given)) ?? plain;

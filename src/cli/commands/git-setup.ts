@@ -2,7 +2,7 @@ import type { Host } from '../../host/host.js';
 import { findRepository } from '../../host/repository.js';
 import { visible } from '../../text/visible.js';
 import { type Command, complain, type ExitCode } from '../command.js';
-import { isOnPath } from '../is-on-path.js';
+import { isOnPath } from '../git/is-on-path.js';
 
 export const gitSetup: Command = {
   name: 'git-setup',
@@ -36,8 +36,8 @@ the settings are taken away; what somebody else has set is left.`,
     const repository = findRepository(host);
     if (repository.kind === 'trouble') return refuse(host, repository.reason);
     if (repository.isBare) return refuse(host, 'a bare repository has no files for git to know recipes by');
-    const { changeAttributes } = await import('../git-attributes.js');
-    const { set, settings, unsetAll } = await import('../git-settings.js');
+    const { changeAttributes } = await import('../git/git-attributes.js');
+    const { set, settings, unsetAll } = await import('../git/git-settings.js');
     const wanted = settings(given.value('program') ?? 'plica', given.has('external'));
     const outcomes = [
       changeAttributes(given.has('remove') ? 'remove' : 'add', repository, host),

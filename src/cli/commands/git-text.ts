@@ -22,7 +22,7 @@ A bad recipe is printed like any other, with what is wrong with it; the command 
       complain(host, `${visible(file)}: ${read.reason}`);
       return 2;
     }
-    const { textForGit } = await import('../text-for-git.js');
+    const { textForGit } = await import('../git/text-for-git.js');
     host.out.write(
       read.kind === 'too-large' ? '# too large to be shown\n' : await textForGit(host, file, read.bytes),
     );

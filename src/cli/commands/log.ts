@@ -26,7 +26,7 @@ state that cannot be read is named and passed over.`,
       complain(host, `\`--most\` wants a number from 1, not \`${visible(most)}\``);
       return 2;
     }
-    const { tellLog } = await import('../tell-log.js');
+    const { tellLog } = await import('../log/tell-log.js');
     return tellLog(given, Number(most ?? Infinity), host);
   },
 };

@@ -1,14 +1,14 @@
 import { basename } from 'node:path';
-import { type Compilation, compile } from '../compile.js';
-import type { Host } from '../host/host.js';
-import { overlay } from '../host/overlay.js';
-import { readText } from '../host/read-text.js';
-import { reader } from '../host/reader.js';
-import { LONGEST_TEXT } from '../text/longest.js';
-import { source } from '../text/source.js';
-import { visible } from '../text/visible.js';
+import { type Compilation, compile } from '../../compile.js';
+import type { Host } from '../../host/host.js';
+import { overlay } from '../../host/overlay.js';
+import { readText } from '../../host/read-text.js';
+import { reader } from '../../host/reader.js';
+import { LONGEST_TEXT } from '../../text/longest.js';
+import { source } from '../../text/source.js';
+import { visible } from '../../text/visible.js';
 import { figureLines } from './figure-lines.js';
-import { readInputs } from './inputs.js';
+import { readInputs } from '../inputs.js';
 import { placesFor } from './places-for.js';
 
 /**

@@ -1,5 +1,5 @@
 import { delimiter, join } from 'node:path';
-import type { Host } from '../host/host.js';
+import type { Host } from '../../host/host.js';
 
 /** Whether other programs find one on the PATH. Folders that a package runner adds for its own run do not count. */
 export const isOnPath = (program: string, host: Host): boolean =>

@@ -1,4 +1,4 @@
-import type { Host } from '../host/host.js';
+import type { Host } from '../../host/host.js';
 
 /** An envelope as an operand names it: `PATH#NAME`, or one of the two. */
 export interface EnvelopeOperand {

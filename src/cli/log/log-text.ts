@@ -1,12 +1,12 @@
-import type { Palette } from '../diagnostics/render-text.js';
-import { figureRows } from '../diff/figure-rows.js';
-import { mainFigures } from '../diff/main-figures.js';
-import { chapterLines } from '../diff/render-text.js';
-import { type Chapter, report, rulerOf } from '../diff/report.js';
-import type { EnvelopeChange, Recipe } from '../diff/difference.js';
-import { visible } from '../text/visible.js';
-import { columnsOf } from '../text/width.js';
-import { wrap } from '../text/wrap.js';
+import type { Palette } from '../../diagnostics/render-text.js';
+import { figureRows } from '../../diff/figure-rows.js';
+import { mainFigures } from '../../diff/main-figures.js';
+import { chapterLines } from '../../diff/render-text.js';
+import { type Chapter, report, rulerOf } from '../../diff/report.js';
+import type { EnvelopeChange, Recipe } from '../../diff/difference.js';
+import { visible } from '../../text/visible.js';
+import { columnsOf } from '../../text/width.js';
+import { wrap } from '../../text/wrap.js';
 import type { Told } from './told.js';
 
 /** What became of an envelope at a moment, for people. Lines of at most `width` columns. */

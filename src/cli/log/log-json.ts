@@ -1,6 +1,6 @@
-import { mainFigures } from '../diff/main-figures.js';
-import { changeOf } from '../diff/render-json.js';
-import { jsonText } from '../text/json-text.js';
+import { mainFigures } from '../../diff/main-figures.js';
+import { changeOf } from '../../diff/render-json.js';
+import { jsonText } from '../../text/json-text.js';
 import type { Told } from './told.js';
 
 /** The history of an envelope for programs; log.schema.json says what it holds. The newest first. */

@@ -1,18 +1,18 @@
-import { plain } from '../diagnostics/render-text.js';
-import type { Host } from '../host/host.js';
-import { isCutOff } from '../host/is-cut-off.js';
-import { nearest } from '../text/nearest.js';
-import { visible } from '../text/visible.js';
-import type { Arguments } from './arguments.js';
+import { plain } from '../../diagnostics/render-text.js';
+import type { Host } from '../../host/host.js';
+import { isCutOff } from '../../host/is-cut-off.js';
+import { nearest } from '../../text/nearest.js';
+import { visible } from '../../text/visible.js';
+import type { Arguments } from '../arguments.js';
 import { type AskedEnvelope, askedEnvelope } from './asked-envelope.js';
-import { complain, type ExitCode } from './command.js';
+import { complain, type ExitCode } from '../command.js';
 import { envelopeLog } from './envelope-log.js';
 import { logJson } from './log-json.js';
 import { logText } from './log-text.js';
-import { paletteFor } from './palette.js';
-import { textWidth } from './text-width.js';
+import { paletteFor } from '../palette.js';
+import { textWidth } from '../text-width.js';
 import type { Told } from './told.js';
-import { didYouMean } from './words.js';
+import { didYouMean } from '../words.js';
 
 /** Prints the history of the envelope that a command is given, at most so many changes; as they are found, where people read it. */
 export async function tellLog(given: Arguments, most: number, host: Host): Promise<ExitCode> {

@@ -1,7 +1,7 @@
 import { basename, join } from 'node:path';
-import type { Host } from '../host/host.js';
-import { findRepository } from '../host/repository.js';
-import { filesOfIndex, type Tracked } from '../host/tracked.js';
+import type { Host } from '../../host/host.js';
+import { findRepository } from '../../host/repository.js';
+import { filesOfIndex, type Tracked } from '../../host/tracked.js';
 
 /**
  * Where in the work tree a file belongs that git handed over: where it lies, if git knows it there. Else git has laid its

@@ -1,12 +1,12 @@
 import { join, relative, resolve } from 'node:path';
-import { findRecipes } from '../host/find-recipes.js';
-import type { Host, Trouble } from '../host/host.js';
-import { placeBelow } from '../host/place-below.js';
-import { findRepository, type Repository } from '../host/repository.js';
-import { revisionView } from '../host/revision-view.js';
-import { workTree } from '../host/work-tree.js';
-import { visible } from '../text/visible.js';
-import { INPUT } from './inputs.js';
+import { findRecipes } from '../../host/find-recipes.js';
+import type { Host, Trouble } from '../../host/host.js';
+import { placeBelow } from '../../host/place-below.js';
+import { findRepository, type Repository } from '../../host/repository.js';
+import { revisionView } from '../../host/revision-view.js';
+import { workTree } from '../../host/work-tree.js';
+import { visible } from '../../text/visible.js';
+import { INPUT } from '../inputs.js';
 
 /** Recipes in one state: on which machine, and where. */
 export interface Side {

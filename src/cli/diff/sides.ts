@@ -1,11 +1,11 @@
-import type { Host, Trouble } from '../host/host.js';
-import { findRepository, resolveCommit } from '../host/repository.js';
-import { visible } from '../text/visible.js';
-import { complain } from './command.js';
-import { INPUT } from './inputs.js';
-import { nearPaths } from './near-paths.js';
+import type { Host, Trouble } from '../../host/host.js';
+import { findRepository, resolveCommit } from '../../host/repository.js';
+import { visible } from '../../text/visible.js';
+import { complain } from '../command.js';
+import { INPUT } from '../inputs.js';
+import { nearPaths } from '../near-paths.js';
 import { type Side, sideAt, sideInWorkTree, withRecipes } from './side.js';
-import { didYouMean } from './words.js';
+import { didYouMean } from '../words.js';
 
 export type Sides = readonly [before: Side, after: Side];
 

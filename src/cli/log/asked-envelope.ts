@@ -1,5 +1,5 @@
-import type { Host, Trouble } from '../host/host.js';
-import { visible } from '../text/visible.js';
+import type { Host, Trouble } from '../../host/host.js';
+import { visible } from '../../text/visible.js';
 import { envelopeOperand } from './envelope-operand.js';
 import { type FileHistory, fileHistory } from './file-history.js';
 import { fileStating } from './file-stating.js';

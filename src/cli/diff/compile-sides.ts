@@ -1,12 +1,12 @@
-import { ownedFindings } from '../compile.js';
-import type { Diagnostic } from '../diagnostics/diagnostic.js';
-import type { Host } from '../host/host.js';
-import type { Arguments } from './arguments.js';
-import { complain } from './command.js';
-import { sayFindings } from './say-findings.js';
+import { ownedFindings } from '../../compile.js';
+import type { Diagnostic } from '../../diagnostics/diagnostic.js';
+import type { Host } from '../../host/host.js';
+import type { Arguments } from '../arguments.js';
+import { complain } from '../command.js';
+import { sayFindings } from '../say-findings.js';
 import type { Side } from './side.js';
 import type { Sides } from './sides.js';
-import { lookAgain, type Watched } from './watched.js';
+import { lookAgain, type Watched } from '../watched.js';
 
 /** What the files of a side came to, and their texts. */
 export interface CompiledSide extends Watched {

@@ -1,13 +1,13 @@
-import { type CompiledRecipe, compileEnvelope } from '../compile.js';
-import type { Diagnostic } from '../diagnostics/diagnostic.js';
-import { placeIn } from '../diagnostics/render-line.js';
-import type { Host } from '../host/host.js';
-import { reader } from '../host/reader.js';
-import { traced } from '../host/traced.js';
-import { resolve } from '../recipe/resolve.js';
-import { SYNTAX_PROBLEMS } from '../syntax/problems.js';
-import { visible } from '../text/visible.js';
-import { readInputs } from './inputs.js';
+import { type CompiledRecipe, compileEnvelope } from '../../compile.js';
+import type { Diagnostic } from '../../diagnostics/diagnostic.js';
+import { placeIn } from '../../diagnostics/render-line.js';
+import type { Host } from '../../host/host.js';
+import { reader } from '../../host/reader.js';
+import { traced } from '../../host/traced.js';
+import { resolve } from '../../recipe/resolve.js';
+import { SYNTAX_PROBLEMS } from '../../syntax/problems.js';
+import { visible } from '../../text/visible.js';
+import { readInputs } from '../inputs.js';
 
 /** What a recipe file came to on some machine, an envelope at a time. */
 export interface RecipeFile {

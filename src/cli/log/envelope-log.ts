@@ -1,5 +1,5 @@
-import { diff } from '../diff/diff.js';
-import type { EnvelopeChange } from '../diff/difference.js';
+import { diff } from '../../diff/diff.js';
+import type { EnvelopeChange } from '../../diff/difference.js';
 import type { RecipeFile } from './recipe-file.js';
 
 /** A state of a file that the history of an envelope leads through. */

@@ -1,6 +1,6 @@
-import { whatGitSaid } from '../host/git.js';
-import type { Host, Trouble } from '../host/host.js';
-import { visible } from '../text/visible.js';
+import { whatGitSaid } from '../../host/git.js';
+import type { Host, Trouble } from '../../host/host.js';
+import { visible } from '../../text/visible.js';
 import type { Done } from './git-attributes.js';
 
 /** A setting of a repository. */

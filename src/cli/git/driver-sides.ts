@@ -1,7 +1,7 @@
-import type { Host } from '../host/host.js';
-import { overlay } from '../host/overlay.js';
-import { type Side, sideInWorkTree } from './side.js';
-import type { Sides } from './sides.js';
+import type { Host } from '../../host/host.js';
+import { overlay } from '../../host/overlay.js';
+import { type Side, sideInWorkTree } from '../diff/side.js';
+import type { Sides } from '../diff/sides.js';
 
 /** A state of a file as git hands it to a program that compares. `bytes`: null where the file is not there. */
 export interface State {

@@ -1,10 +1,10 @@
 import { join, relative } from 'node:path';
-import { history, type Step } from '../host/history.js';
-import type { Host, Trouble } from '../host/host.js';
-import { shown } from '../host/reader.js';
-import { findRepository } from '../host/repository.js';
-import { revisionViews } from '../host/revision-views.js';
-import { visible } from '../text/visible.js';
+import { history, type Step } from '../../host/history.js';
+import type { Host, Trouble } from '../../host/host.js';
+import { shown } from '../../host/reader.js';
+import { findRepository } from '../../host/repository.js';
+import { revisionViews } from '../../host/revision-views.js';
+import { visible } from '../../text/visible.js';
 import type { Point } from './envelope-log.js';
 import { type RecipeFile, recipeFile, unreadableFile } from './recipe-file.js';
 

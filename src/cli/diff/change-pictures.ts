@@ -1,11 +1,11 @@
-import type { Changed, Consequence, Difference } from '../diff/difference.js';
-import { beforeAfter } from '../drawing/before-after.js';
-import { beforeAfterSheet } from '../drawing/before-after-sheet.js';
-import type { Figure } from '../drawing/figure.js';
-import { fontMeasure } from '../emit/font-measure.js';
-import { renderSvg } from '../emit/svg/render-svg.js';
-import type { Host } from '../host/host.js';
-import { FIXED_DAY } from './stamp-date.js';
+import type { Changed, Consequence, Difference } from '../../diff/difference.js';
+import { beforeAfter } from '../../drawing/before-after.js';
+import { beforeAfterSheet } from '../../drawing/before-after-sheet.js';
+import type { Figure } from '../../drawing/figure.js';
+import { fontMeasure } from '../../emit/font-measure.js';
+import { renderSvg } from '../../emit/svg/render-svg.js';
+import type { Host } from '../../host/host.js';
+import { FIXED_DAY } from '../stamp-date.js';
 
 /** What changes on paper as pictures, each an SVG of what was over what is. */
 export interface ChangePictures {

@@ -1,9 +1,9 @@
 import { join, relative } from 'node:path';
-import type { Host, Trouble, Written } from '../host/host.js';
-import { shown } from '../host/reader.js';
-import type { Repository } from '../host/repository.js';
-import { LONGEST_TEXT } from '../text/longest.js';
-import { visible } from '../text/visible.js';
+import type { Host, Trouble, Written } from '../../host/host.js';
+import { shown } from '../../host/reader.js';
+import type { Repository } from '../../host/repository.js';
+import { LONGEST_TEXT } from '../../text/longest.js';
+import { visible } from '../../text/visible.js';
 import { ATTRIBUTES_LINE, withLine, withoutLine } from './attributes-line.js';
 
 /** What was done, in a sentence. */

@@ -1,7 +1,7 @@
-import type { Compilation } from '../compile.js';
-import type { Diagnostic } from '../diagnostics/diagnostic.js';
-import { allFigures } from '../diff/all-figures.js';
-import { figureRows } from '../diff/figure-rows.js';
+import type { Compilation } from '../../compile.js';
+import type { Diagnostic } from '../../diagnostics/diagnostic.js';
+import { allFigures } from '../../diff/all-figures.js';
+import { figureRows } from '../../diff/figure-rows.js';
 
 /** A line for each figure and each finding. Findings are told without their lines, which move with every edit above. */
 export function figureLines({ recipes, diagnostics }: Compilation): readonly string[] {

@@ -1,9 +1,9 @@
-import { parse } from '../../grammar/parser.js';
-import type { Host, Trouble } from '../host/host.js';
-import { nearest } from '../text/nearest.js';
-import { visible } from '../text/visible.js';
-import { type GivenFile, readInputs } from './inputs.js';
-import { didYouMean } from './words.js';
+import { parse } from '../../../grammar/parser.js';
+import type { Host, Trouble } from '../../host/host.js';
+import { nearest } from '../../text/nearest.js';
+import { visible } from '../../text/visible.js';
+import { type GivenFile, readInputs } from '../inputs.js';
+import { didYouMean } from '../words.js';
 
 /** The file in the working folder that states an envelope of this name. */
 export async function fileStating(

@@ -1,8 +1,8 @@
-import type { Difference, EnvelopeChange } from '../diff/difference.js';
-import { nearest } from '../text/nearest.js';
-import { visible } from '../text/visible.js';
+import type { Difference, EnvelopeChange } from '../../diff/difference.js';
+import { nearest } from '../../text/nearest.js';
+import { visible } from '../../text/visible.js';
 import type { CompiledSides } from './compile-sides.js';
-import { didYouMean } from './words.js';
+import { didYouMean } from '../words.js';
 
 /** The part of a difference that is about one envelope, by either of its names. */
 export function ofEnvelope(name: string, { changes, shared }: Difference): Difference {
