@@ -9,7 +9,7 @@ import { conflict, repeated, unknownProperty } from './problems.js';
 import { ALTERNATIVES, isProperty, PROPERTIES, type PropertyName } from './properties.js';
 import type { Entry, Expectation, PostExpectation } from './recipe.js';
 import { slipsIn, within } from './slips.js';
-import { unknownPropertyOf } from './unknown-property.js';
+import { unknownPropertyOf } from './meant/unknown-property.js';
 
 /** What one block states by itself. */
 export interface Block {

@@ -1,10 +1,10 @@
 import { report } from '../diagnostics/problem.js';
-import type { Kind } from './kind.js';
-import { size } from './length-kinds.js';
+import type { Kind } from './kinds/kind.js';
+import { size } from './kinds/length-kinds.js';
 import { range } from './problems.js';
 import { quote } from './quote.js';
 import type { Size } from './recipe.js';
-import { text, texts } from './word-kinds.js';
+import { text, texts } from './kinds/word-kinds.js';
 
 interface CatalogueProperty<T> {
   readonly kind: Kind<T>;

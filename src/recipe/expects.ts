@@ -4,16 +4,16 @@ import { postClassNamed } from '../stock/post-classes.js';
 import type { ExpectNode, ExpectPostNode, ExpressionNode } from '../syntax/ast.js';
 import { nearest } from '../text/nearest.js';
 import type { Span } from '../text/span.js';
-import { dimensionAt } from './evaluate.js';
+import { dimensionAt } from './sums/evaluate.js';
 import { EXPECT_NAMES, type ExpectDimension } from './expect-names.js';
 import { A_KIND, type BlockDeclaration } from './names.js';
 import { type Context, type Place, placeFor, unmixed } from './place.js';
 import { conflict, missing, range, unknownName, unknownProperty } from './problems.js';
-import { unknownClass } from './post-classes.js';
+import { unknownClass } from './kinds/post-classes.js';
 import { isProperty } from './properties.js';
 import { quote } from './quote.js';
 import type { Expectation, PostExpectation } from './recipe.js';
-import { anyOf } from './unknown-word.js';
+import { anyOf } from './meant/unknown-word.js';
 
 /** Reads an `expect`; null where it is broken, which has been reported. The block itself stays good. */
 export function readExpect(

@@ -1,12 +1,12 @@
 import { report } from '../diagnostics/problem.js';
 import type { ExpressionNode, ItemNode, LetNode, WordNode } from '../syntax/ast.js';
 import { circlePath, placesShown } from './circle.js';
-import { evaluate } from './evaluate.js';
+import { evaluate } from './sums/evaluate.js';
 import type { Declaration } from './names.js';
 import { type Context, placeFor, unmixed } from './place.js';
 import { cycle, wrongKind } from './problems.js';
 import { quote } from './quote.js';
-import { kindOf, type Value } from './value.js';
+import { kindOf, type Value } from './sums/value.js';
 
 type LetDeclaration = Extract<Declaration, { readonly kind: 'let' }>;
 

@@ -10,7 +10,7 @@ import { cycle, wrongKind } from './problems.js';
 import { ALTERNATIVES, PROPERTIES, type PropertyName } from './properties.js';
 import { quote } from './quote.js';
 import type { Entry, Expectation, Layer, PostExpectation } from './recipe.js';
-import { undeclared } from './unknown-word.js';
+import { undeclared } from './meant/unknown-word.js';
 
 /** How many blocks deep `like` may lead. */
 const MOST_DEEP = 50;

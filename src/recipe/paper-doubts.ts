@@ -4,7 +4,7 @@ import { printNumber, printShort } from '../measure/number.js';
 import { stated } from './gathered.js';
 import type { Gathered } from './likes.js';
 import type { Stated } from './origin.js';
-import { likeliest, otherCalipers, otherWeights, type Reading } from './other-readings.js';
+import { likeliest, otherCalipers, otherWeights, type Reading } from './meant/other-readings.js';
 import { range } from './problems.js';
 import { quote, quoteText } from './quote.js';
 

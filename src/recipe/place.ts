@@ -6,7 +6,7 @@ import { type Span, spanText } from '../text/span.js';
 import type { Names } from './names.js';
 import { missing, wrongKind } from './problems.js';
 import type { RecipeFile } from './uses.js';
-import type { Value } from './value.js';
+import type { Value } from './sums/value.js';
 
 /** What the evaluation of every value shares. */
 export interface Context {

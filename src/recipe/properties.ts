@@ -1,7 +1,7 @@
 import type { BlockNode } from '../syntax/ast.js';
-import { flapShape } from './flap-shape.js';
-import { inset } from './inset.js';
-import type { Kind } from './kind.js';
+import { flapShape } from './kinds/flap-shape.js';
+import { inset } from './kinds/inset.js';
+import type { Kind } from './kinds/kind.js';
 import {
   count,
   grammage,
@@ -12,10 +12,10 @@ import {
   plainNumber,
   share,
   size,
-} from './length-kinds.js';
-import { makes } from './makes.js';
-import { postClasses } from './post-classes.js';
-import { choice, corners, paperName, text, texts, words } from './word-kinds.js';
+} from './kinds/length-kinds.js';
+import { makes } from './kinds/makes.js';
+import { postClasses } from './kinds/post-classes.js';
+import { choice, corners, paperName, text, texts, words } from './kinds/word-kinds.js';
 
 type Where = readonly BlockNode['type'][];
 

@@ -9,8 +9,8 @@ import { repeated, unknownProperty, wrongKind } from './problems.js';
 import { propertyNamed } from './properties.js';
 import { quote } from './quote.js';
 import { readSection } from './read-section.js';
-import { ownerOf } from './unknown-property.js';
-import { anyOf } from './unknown-word.js';
+import { ownerOf } from './meant/unknown-property.js';
+import { anyOf } from './meant/unknown-word.js';
 import type { RecipeFile } from './uses.js';
 
 /** More sections than a book has. */

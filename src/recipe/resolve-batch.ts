@@ -3,7 +3,7 @@ import { report } from '../diagnostics/problem.js';
 import type { Batch } from './batch.js';
 import { isBroken, stated } from './gathered.js';
 import type { Gathered } from './likes.js';
-import type { Make } from './makes.js';
+import type { Make } from './kinds/makes.js';
 import type { BlockDeclaration } from './names.js';
 import { missing } from './problems.js';
 import type { Envelope } from './recipe.js';

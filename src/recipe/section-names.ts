@@ -4,7 +4,7 @@ import { nearest } from '../text/nearest.js';
 import type { Catalogue } from './catalogue.js';
 import { unknownName } from './problems.js';
 import { quote } from './quote.js';
-import { anyOf } from './unknown-word.js';
+import { anyOf } from './meant/unknown-word.js';
 
 /** What the envelopes of a folder are called, broken ones too, and their tags; null: some are broken, and may have others. */
 export interface FolderNames {

@@ -12,7 +12,7 @@ import { circlePath, placesShown } from './circle.js';
 import { cycle, outsideRoot, unknownName, wrongKind } from './problems.js';
 import type { Input, Reader } from './reader.js';
 import { allWithin } from './slips.js';
-import { unitMeant } from './unit-slips.js';
+import { unitMeant } from './meant/unit-slips.js';
 
 /** A file that takes part: given to the command, or used by one that is. */
 export interface RecipeFile {

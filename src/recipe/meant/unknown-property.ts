@@ -1,14 +1,14 @@
-import type { Diagnostic } from '../diagnostics/diagnostic.js';
-import { report, type Report } from '../diagnostics/problem.js';
-import type { BlockNode, ItemNode, PropertyNode } from '../syntax/ast.js';
-import { nearest } from '../text/nearest.js';
-import { spanText } from '../text/span.js';
-import { EXPECT_NAMES } from './expect-names.js';
-import { A_KIND } from './names.js';
-import { unknownProperty } from './problems.js';
-import { isProperty, propertiesOf, propertyNamed } from './properties.js';
+import type { Diagnostic } from '../../diagnostics/diagnostic.js';
+import { report, type Report } from '../../diagnostics/problem.js';
+import type { BlockNode, ItemNode, PropertyNode } from '../../syntax/ast.js';
+import { nearest } from '../../text/nearest.js';
+import { spanText } from '../../text/span.js';
+import { EXPECT_NAMES } from '../expect-names.js';
+import { A_KIND } from '../names.js';
+import { unknownProperty } from '../problems.js';
+import { isProperty, propertiesOf, propertyNamed } from '../properties.js';
 import { propertyMeant } from './property-slips.js';
-import { quote } from './quote.js';
+import { quote } from '../quote.js';
 import { anyOf } from './unknown-word.js';
 
 /** Says that a block has no property of that name, and what was surely or probably meant. */

@@ -1,12 +1,12 @@
-import { report, type Report } from '../diagnostics/problem.js';
-import { UNITS } from '../measure/unit.js';
-import type { ItemNode } from '../syntax/ast.js';
-import { spanText } from '../text/span.js';
+import { report, type Report } from '../../diagnostics/problem.js';
+import { UNITS } from '../../measure/unit.js';
+import type { ItemNode } from '../../syntax/ast.js';
+import { spanText } from '../../text/span.js';
 import { type Kind, one } from './kind.js';
 import { exampleLength, namedLength } from './named-length.js';
-import type { Place } from './place.js';
-import { wrongKind } from './problems.js';
-import { quote, quoteText } from './quote.js';
+import type { Place } from '../place.js';
+import { wrongKind } from '../problems.js';
+import { quote, quoteText } from '../quote.js';
 
 const INSET = '`inset L`, where L is a length';
 

@@ -1,14 +1,14 @@
-import { report } from '../diagnostics/problem.js';
-import type { ItemNode, PhraseNode, WordNode } from '../syntax/ast.js';
-import { nearest } from '../text/nearest.js';
-import { type Span, spanText, through } from '../text/span.js';
+import { report } from '../../diagnostics/problem.js';
+import type { ItemNode, PhraseNode, WordNode } from '../../syntax/ast.js';
+import { nearest } from '../../text/nearest.js';
+import { type Span, spanText, through } from '../../text/span.js';
 import { type Kind, notAWord, one, upTo } from './kind.js';
-import { A_KIND, type BlockDeclaration } from './names.js';
-import type { Place } from './place.js';
-import { repeated, unknownName, wrongKind } from './problems.js';
-import { quote, quoteText } from './quote.js';
-import type { CornerTreatment } from './recipe.js';
-import { anyOf, undeclared } from './unknown-word.js';
+import { A_KIND, type BlockDeclaration } from '../names.js';
+import type { Place } from '../place.js';
+import { repeated, unknownName, wrongKind } from '../problems.js';
+import { quote, quoteText } from '../quote.js';
+import type { CornerTreatment } from '../recipe.js';
+import { anyOf, undeclared } from '../meant/unknown-word.js';
 
 export const text: Kind<string> = {
   wants: 'a string',

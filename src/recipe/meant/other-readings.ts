@@ -1,7 +1,7 @@
-import { UNITS } from '../measure/unit.js';
-import { PAPER_GRADES } from '../stock/paper-grades.js';
-import { type Span, spanText } from '../text/span.js';
-import { gsmOf } from './paper-weights.js';
+import { UNITS } from '../../measure/unit.js';
+import { PAPER_GRADES } from '../../stock/paper-grades.js';
+import { type Span, spanText } from '../../text/span.js';
+import { gsmOf } from '../sums/paper-weights.js';
 
 /** A number as written, with another unit, and what it then comes to (g/m² or mm). */
 export interface Reading {

@@ -1,5 +1,5 @@
-import { printNumber } from '../measure/number.js';
-import { gsmPerPound, PAPER_GRADES, type PaperGrade } from '../stock/paper-grades.js';
+import { printNumber } from '../../measure/number.js';
+import { gsmPerPound, PAPER_GRADES, type PaperGrade } from '../../stock/paper-grades.js';
 
 export const GRADES = PAPER_GRADES.map(({ name }) => name);
 

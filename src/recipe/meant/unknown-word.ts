@@ -1,16 +1,16 @@
-import type { Diagnostic } from '../diagnostics/diagnostic.js';
-import { report } from '../diagnostics/problem.js';
-import { sizeNames } from '../stock/sizes.js';
-import type { WordNode } from '../syntax/ast.js';
-import type { Span } from '../text/span.js';
-import { EXPECT_NAMES } from './expect-names.js';
-import { A_KIND, type Declaration } from './names.js';
-import type { Context, Place } from './place.js';
-import { unknownName, wrongKind } from './problems.js';
-import { quote } from './quote.js';
+import type { Diagnostic } from '../../diagnostics/diagnostic.js';
+import { report } from '../../diagnostics/problem.js';
+import { sizeNames } from '../../stock/sizes.js';
+import type { WordNode } from '../../syntax/ast.js';
+import type { Span } from '../../text/span.js';
+import { EXPECT_NAMES } from '../expect-names.js';
+import { A_KIND, type Declaration } from '../names.js';
+import type { Context, Place } from '../place.js';
+import { unknownName, wrongKind } from '../problems.js';
+import { quote } from '../quote.js';
 import { gramsForMetre } from './grams-for-metre.js';
 import { sizeMeant } from './size-slips.js';
-import type { RecipeFile } from './uses.js';
+import type { RecipeFile } from '../uses.js';
 
 /** Reports a word that stands for no number and no size; says nothing where broken writing may hide its name. */
 export function unknownWord(node: WordNode, place: Place): void {

@@ -1,5 +1,5 @@
-import { sizeNamed } from '../stock/sizes.js';
-import type { Place } from './place.js';
+import { sizeNamed } from '../../stock/sizes.js';
+import type { Place } from '../place.js';
 
 /** Whether a word stands for two sides here: a size by name, or a let that is one. */
 export function isSize(word: string, { context: { names, lets }, file }: Place): boolean {

@@ -1,5 +1,5 @@
-import { describingWords } from '../../grammar/words.js';
-import { printShort } from '../measure/number.js';
+import { describingWords } from '../../../grammar/words.js';
+import { printShort } from '../../measure/number.js';
 
 /** The unit that a word surely meant: `in` for `inches`, `mm` for `MM`; undefined where it would be a guess. */
 export const unitMeant = (word: string): string | undefined => MEANT.get(word.toLowerCase());

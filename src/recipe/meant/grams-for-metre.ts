@@ -1,7 +1,7 @@
-import type { Diagnostic } from '../diagnostics/diagnostic.js';
-import { report } from '../diagnostics/problem.js';
-import { type Span, spanText } from '../text/span.js';
-import { unknownName } from './problems.js';
+import type { Diagnostic } from '../../diagnostics/diagnostic.js';
+import { report } from '../../diagnostics/problem.js';
+import { type Span, spanText } from '../../text/span.js';
+import { unknownName } from '../problems.js';
 
 /** `80 g / m2` where `m2` names nothing: grams for a square metre; null of any other word. */
 export function gramsForMetre(word: Span): Diagnostic | null {

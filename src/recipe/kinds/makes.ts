@@ -1,13 +1,13 @@
-import { report } from '../diagnostics/problem.js';
-import type { AtomNode, ItemNode, WordNode } from '../syntax/ast.js';
-import { type Span, spanText } from '../text/span.js';
+import { report } from '../../diagnostics/problem.js';
+import type { AtomNode, ItemNode, WordNode } from '../../syntax/ast.js';
+import { type Span, spanText } from '../../text/span.js';
 import type { Kind } from './kind.js';
 import { count } from './length-kinds.js';
-import type { BlockDeclaration } from './names.js';
-import type { Place } from './place.js';
-import { limit } from '../syntax/problems.js';
-import { range, wrongKind } from './problems.js';
-import { quote } from './quote.js';
+import type { BlockDeclaration } from '../names.js';
+import type { Place } from '../place.js';
+import { limit } from '../../syntax/problems.js';
+import { range, wrongKind } from '../problems.js';
+import { quote } from '../quote.js';
 import { blockNamed } from './word-kinds.js';
 
 /** More than these envelopes of a kind, or kinds, are no work for two hands. */

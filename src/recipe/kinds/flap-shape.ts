@@ -1,11 +1,11 @@
-import { report } from '../diagnostics/problem.js';
-import { nearest } from '../text/nearest.js';
+import { report } from '../../diagnostics/problem.js';
+import { nearest } from '../../text/nearest.js';
 import { type Kind, one } from './kind.js';
 import { exampleLength, namedLength } from './named-length.js';
-import type { Place } from './place.js';
-import { wrongKind } from './problems.js';
-import { quote } from './quote.js';
-import type { FlapShape } from './recipe.js';
+import type { Place } from '../place.js';
+import { wrongKind } from '../problems.js';
+import { quote } from '../quote.js';
+import type { FlapShape } from '../recipe.js';
 
 const SHAPES = '`pointed`, `rounded R`, `blunt T` or `blunt T rounded R`, where R and T are lengths';
 

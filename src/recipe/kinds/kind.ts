@@ -1,8 +1,8 @@
-import { report, type Report } from '../diagnostics/problem.js';
-import type { ItemNode, StringNode } from '../syntax/ast.js';
-import type { Place } from './place.js';
-import { wrongKind } from './problems.js';
-import { quote, quoteText } from './quote.js';
+import { report, type Report } from '../../diagnostics/problem.js';
+import type { ItemNode, StringNode } from '../../syntax/ast.js';
+import type { Place } from '../place.js';
+import { wrongKind } from '../problems.js';
+import { quote, quoteText } from '../quote.js';
 
 /** A kind of value that a property takes: how it is called, and how its items are read (null: broken, reported). */
 export interface Kind<T> {

@@ -1,13 +1,13 @@
-import type { Diagnostic } from '../diagnostics/diagnostic.js';
-import { report } from '../diagnostics/problem.js';
-import { postClassNamed, postClassNames } from '../stock/post-classes.js';
-import type { ItemNode, WordNode } from '../syntax/ast.js';
-import { nearest } from '../text/nearest.js';
+import type { Diagnostic } from '../../diagnostics/diagnostic.js';
+import { report } from '../../diagnostics/problem.js';
+import { postClassNamed, postClassNames } from '../../stock/post-classes.js';
+import type { ItemNode, WordNode } from '../../syntax/ast.js';
+import { nearest } from '../../text/nearest.js';
 import type { Kind } from './kind.js';
-import { unknownName } from './problems.js';
-import { quote } from './quote.js';
-import type { NamedPost } from './recipe.js';
-import { anyOf } from './unknown-word.js';
+import { unknownName } from '../problems.js';
+import { quote } from '../quote.js';
+import type { NamedPost } from '../recipe.js';
+import { anyOf } from '../meant/unknown-word.js';
 import { words } from './word-kinds.js';
 
 /** Names of classes in stock/post-classes.ts. */

@@ -1,6 +1,6 @@
-import type { Dimension, Quantity } from '../measure/quantity.js';
-import type { Span } from '../text/span.js';
-import type { Size } from './recipe.js';
+import type { Dimension, Quantity } from '../../measure/quantity.js';
+import type { Span } from '../../text/span.js';
+import type { Size } from '../recipe.js';
 
 /** What an item comes to: a quantity, or two sides. */
 export type Value = Amount | { readonly kind: 'size'; readonly size: Size };

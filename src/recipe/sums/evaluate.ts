@@ -1,8 +1,8 @@
-import { report } from '../diagnostics/problem.js';
-import { asDimension, calculate, type Dimension, isRefusal, negate, number } from '../measure/quantity.js';
-import { exactLength } from '../measure/ruler.js';
-import { MM_PER } from '../measure/unit.js';
-import { type NamedSize, sizeNamed, usNamesake } from '../stock/sizes.js';
+import { report } from '../../diagnostics/problem.js';
+import { asDimension, calculate, type Dimension, isRefusal, negate, number } from '../../measure/quantity.js';
+import { exactLength } from '../../measure/ruler.js';
+import { MM_PER } from '../../measure/unit.js';
+import { type NamedSize, sizeNamed, usNamesake } from '../../stock/sizes.js';
 import type {
   BinaryNode,
   ExpressionNode,
@@ -11,18 +11,18 @@ import type {
   PhraseNode,
   StringNode,
   WordNode,
-} from '../syntax/ast.js';
-import { type Span, spanText } from '../text/span.js';
+} from '../../syntax/ast.js';
+import { type Span, spanText } from '../../text/span.js';
 import { isSize } from './is-size.js';
 import { letLabel } from './let-label.js';
-import type { Place } from './place.js';
-import { range, wrongKind } from './problems.js';
-import { quote } from './quote.js';
-import type { Size } from './recipe.js';
+import type { Place } from '../place.js';
+import { range, wrongKind } from '../problems.js';
+import { quote } from '../quote.js';
+import type { Size } from '../recipe.js';
 import { refuseConversion, refuseSum } from './refusals.js';
-import { foldMeant, sizeMeant } from './size-slips.js';
+import { foldMeant, sizeMeant } from '../meant/size-slips.js';
 import { unitOf } from './units.js';
-import { otherSize, unknownWord } from './unknown-word.js';
+import { otherSize, unknownWord } from '../meant/unknown-word.js';
 import { type Amount, kindOf, type Value } from './value.js';
 
 /** What an item comes to; null where it is broken, which has been reported. */

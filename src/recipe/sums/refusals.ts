@@ -1,12 +1,12 @@
-import { report, type Report } from '../diagnostics/problem.js';
-import type { Dimension, Operator, Refusal } from '../measure/quantity.js';
-import type { BinaryNode } from '../syntax/ast.js';
-import { type Span, spanText } from '../text/span.js';
+import { report, type Report } from '../../diagnostics/problem.js';
+import type { Dimension, Operator, Refusal } from '../../measure/quantity.js';
+import type { BinaryNode } from '../../syntax/ast.js';
+import { type Span, spanText } from '../../text/span.js';
 import { letLabel } from './let-label.js';
 import { readingsOf } from './paper-weights.js';
-import { type Place, unitsMissing } from './place.js';
-import { missing, range, wrongKind } from './problems.js';
-import { quote } from './quote.js';
+import { type Place, unitsMissing } from '../place.js';
+import { missing, range, wrongKind } from '../problems.js';
+import { quote } from '../quote.js';
 import { A_DIMENSION, type Amount, kindOf, type Value } from './value.js';
 
 /** Reports a value that is not of the wanted dimension. */

@@ -1,7 +1,7 @@
-import type { Label } from '../diagnostics/diagnostic.js';
-import { type Span, spanText } from '../text/span.js';
-import type { Place } from './place.js';
-import { quote } from './quote.js';
+import type { Label } from '../../diagnostics/diagnostic.js';
+import { type Span, spanText } from '../../text/span.js';
+import type { Place } from '../place.js';
+import { quote } from '../quote.js';
 
 /** Where a value comes from, if what stands at `at` is the name of a let; nothing otherwise. */
 export function letLabel(at: Span, { context, file }: Place): readonly Label[] {

@@ -1,18 +1,18 @@
-import { report } from '../diagnostics/problem.js';
-import type { Dimension } from '../measure/quantity.js';
-import { exactLength } from '../measure/ruler.js';
-import { NEARLY } from '../measure/slack.js';
-import type { ItemNode, SizeNode } from '../syntax/ast.js';
-import type { Edit } from '../text/edit.js';
-import { type Span, spanText } from '../text/span.js';
-import { dimensionOf, evaluate } from './evaluate.js';
+import { report } from '../../diagnostics/problem.js';
+import type { Dimension } from '../../measure/quantity.js';
+import { exactLength } from '../../measure/ruler.js';
+import { NEARLY } from '../../measure/slack.js';
+import type { ItemNode, SizeNode } from '../../syntax/ast.js';
+import type { Edit } from '../../text/edit.js';
+import { type Span, spanText } from '../../text/span.js';
+import { dimensionOf, evaluate } from '../sums/evaluate.js';
 import { type Kind, notAMeasure, one, upTo } from './kind.js';
-import { letLabel } from './let-label.js';
-import type { Place } from './place.js';
-import { range, wrongKind } from './problems.js';
-import { quote, quoteText } from './quote.js';
-import type { Size } from './recipe.js';
-import { A_DIMENSION } from './value.js';
+import { letLabel } from '../sums/let-label.js';
+import type { Place } from '../place.js';
+import { range, wrongKind } from '../problems.js';
+import { quote, quoteText } from '../quote.js';
+import type { Size } from '../recipe.js';
+import { A_DIMENSION } from '../sums/value.js';
 
 type Limits = 'above 0' | '0 or more';
 

@@ -1,5 +1,5 @@
-import { foldingWords } from '../../grammar/words.js';
-import { sizeNamed, sizeSpelt } from '../stock/sizes.js';
+import { foldingWords } from '../../../grammar/words.js';
+import { sizeNamed, sizeSpelt } from '../../stock/sizes.js';
 
 /**
  * What words surely meant as a size: `half letter` for `half-letter`, `halfletter` or `letter half`, `us-a2` for

@@ -1,10 +1,10 @@
-import { report } from '../diagnostics/problem.js';
-import type { AtomNode } from '../syntax/ast.js';
-import type { Span } from '../text/span.js';
-import { dimensionAt } from './evaluate.js';
+import { report } from '../../diagnostics/problem.js';
+import type { AtomNode } from '../../syntax/ast.js';
+import type { Span } from '../../text/span.js';
+import { dimensionAt } from '../sums/evaluate.js';
 import { inRange } from './length-kinds.js';
-import type { Place } from './place.js';
-import { missing } from './problems.js';
+import type { Place } from '../place.js';
+import { missing } from '../problems.js';
 
 /** The length after a word, such as the radius of `rounded R`, 0 or more; reports its absence with `message`. */
 export function namedLength(

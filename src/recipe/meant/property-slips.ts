@@ -1,4 +1,4 @@
-import type { BlockNode } from '../syntax/ast.js';
+import type { BlockNode } from '../../syntax/ast.js';
 
 /** Words that people try for a property, and the one that was meant, by the type of block. */
 export const propertyMeant = (word: string, type: BlockNode['type']): string | undefined =>

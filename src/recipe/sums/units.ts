@@ -1,17 +1,17 @@
-import type { Diagnostic } from '../diagnostics/diagnostic.js';
-import { report } from '../diagnostics/problem.js';
-import { UNITS, type Unit } from '../measure/unit.js';
-import { gsmPerPound } from '../stock/paper-grades.js';
-import type { NumberNode, UnitNode } from '../syntax/ast.js';
-import { nearest } from '../text/nearest.js';
-import { spanText } from '../text/span.js';
+import type { Diagnostic } from '../../diagnostics/diagnostic.js';
+import { report } from '../../diagnostics/problem.js';
+import { UNITS, type Unit } from '../../measure/unit.js';
+import { gsmPerPound } from '../../stock/paper-grades.js';
+import type { NumberNode, UnitNode } from '../../syntax/ast.js';
+import { nearest } from '../../text/nearest.js';
+import { spanText } from '../../text/span.js';
 import { isSize } from './is-size.js';
 import { GRADES, gradeNamed, readingsOf } from './paper-weights.js';
-import type { Place } from './place.js';
-import { missing, unknownName } from './problems.js';
-import { foldMeant } from './size-slips.js';
-import { inKnownUnit, isIdle, unitMeant } from './unit-slips.js';
-import { otherSize } from './unknown-word.js';
+import type { Place } from '../place.js';
+import { missing, unknownName } from '../problems.js';
+import { foldMeant } from '../meant/size-slips.js';
+import { inKnownUnit, isIdle, unitMeant } from '../meant/unit-slips.js';
+import { otherSize } from '../meant/unknown-word.js';
 
 /** The unit of a number; null if there is no such unit, which is reported once. */
 export function unitOf(node: UnitNode, number: NumberNode, place: Place): Unit | null {
