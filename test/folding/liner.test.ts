@@ -4,7 +4,7 @@ import { fold } from '../../src/folding/fold.js';
 import { measure } from '../../src/folding/measure.js';
 import type { Path } from '../../src/plane/path.js';
 import { distance } from '../../src/plane/point.js';
-import { envelope, type Wishes } from '../support/envelopes.js';
+import { envelope, paper, stated, type Wishes } from '../support/envelopes.js';
 
 /** An A6 card's blank of 210 with marks 102 and 132: face 152.735 × 110.309, flap 93.338 high (all √2 halves). */
 const a6 = (wishes: Wishes) => envelope({ face: { width: 153, height: 110 }, ...wishes });
@@ -116,11 +116,11 @@ test('an inset that leaves nothing on the face leaves no lining', () => {
 test('its mass is its own paper’s; without a weight, neither it nor the envelope’s is known', () => {
   const lined = (weight: number | null) => {
     const made = a6({ liner: 4, fasten: 'tuck' });
-    const paper = { ...PAPER, weight: weight === null ? null : { value: weight, origin: made.tape.origin } };
+    const tissue = paper({ weight: weight === null ? null : stated(weight) });
     const envelope = {
       ...made,
-      paper: { ...made.paper, value: KRAFT },
-      linerPaper: { ...made.paper, value: paper },
+      paper: { ...made.paper, value: paper({ weight: stated(118) }) },
+      linerPaper: { ...made.paper, value: tissue },
     };
     return measure(envelope, fold(envelope));
   };
@@ -129,17 +129,3 @@ test('its mass is its own paper’s; without a weight, neither it nor the envelo
   expect(mass).toBeCloseTo((area * 118) / 1e6 + (facts?.mass ?? NaN), 9);
   expect(lined(null)).toMatchObject({ mass: null, liner: { mass: null } });
 });
-
-const PAPER = {
-  name: 'tissue',
-  span: a6({}).span,
-  title: 'Tissue',
-  sheet: null,
-  weight: null,
-  caliper: null,
-  grain: null,
-  price: null,
-  stock: null,
-  layers: [],
-};
-const KRAFT = { ...PAPER, name: 'kraft', weight: { value: 118, origin: a6({}).tape.origin } };

@@ -13,32 +13,13 @@ import { area, type Polygon } from '../../src/plane/polygon.js';
 import { intersect, regionArea } from '../../src/plane/region.js';
 import type { Envelope } from '../../src/recipe/recipe.js';
 import { anyEnvelope } from '../support/arbitraries.js';
-import { envelope } from '../support/envelopes.js';
+import { envelope, HALF_LETTER, QUARTER_LETTER_BOX } from '../support/envelopes.js';
 
 const INCH = 25.4;
 const TAPE = 6;
 
-/** Common practice, no source: blank 11 1/4 in, side marks 5 1/16 in, seal and bottom marks 7 3/16 in. */
-const halfLetter = envelope({
-  blank: { width: 11.25 * INCH, height: 11.25 * INCH },
-  sideMarks: [5.0625 * INCH, 5.0625 * INCH],
-  sealMark: 7.1875 * INCH,
-  bottomMark: 7.1875 * INCH,
-  tape: TAPE,
-});
-
-/** Common practice, no source: a box 1/4 in deep from a blank of 8 1/4 in; first marks 4 3/16 and 5 1/16 in. */
-const box = envelope({
-  blank: { width: 8.25 * INCH, height: 8.25 * INCH },
-  sideMarks: [4.1875 * INCH, 4.1875 * INCH],
-  sealMark: 5.0625 * INCH,
-  bottomMark: 5.0625 * INCH,
-  depth: 0.25 * INCH,
-  step: INCH / 16,
-  corners: { bottom: 'notched', seal: 'notched' },
-  fasten: 'tuck',
-  tape: TAPE,
-});
+const halfLetter = envelope({ ...HALF_LETTER, tape: TAPE });
+const box = envelope({ ...QUARTER_LETTER_BOX, tape: TAPE });
 
 const tape = (of: Envelope) =>
   Object.fromEntries(measure(of, fold(of)).tape.map(({ name, length }) => [name, length]));

@@ -13,34 +13,12 @@ import { area, bounds, type Polygon } from '../../src/plane/polygon.js';
 import { intersect, regionArea, subtract } from '../../src/plane/region.js';
 import type { Envelope } from '../../src/recipe/recipe.js';
 import { anyEnvelope } from '../support/arbitraries.js';
-import { envelope, type Wishes } from '../support/envelopes.js';
+import { envelope, HALF_LETTER, QUARTER_LETTER_BOX, type Wishes } from '../support/envelopes.js';
 
 const INCH = 25.4;
 
-/** Common practice, no source: blank 11 1/4 in, side marks 5 1/16 in, seal and bottom marks 7 3/16 in. */
-const halfLetter = (wishes: Wishes = {}): Envelope =>
-  envelope({
-    card: { width: 8.5 * INCH, height: 5.5 * INCH },
-    blank: { width: 11.25 * INCH, height: 11.25 * INCH },
-    sideMarks: [5.0625 * INCH, 5.0625 * INCH],
-    sealMark: 7.1875 * INCH,
-    bottomMark: 7.1875 * INCH,
-    tape: 6,
-    ...wishes,
-  });
-
-/** Common practice, no source: a box 1/4 in deep from a blank of 8 1/4 in; first marks 4 3/16 and 5 1/16 in. */
-const box = envelope({
-  card: { width: 5.5 * INCH, height: 4.25 * INCH },
-  blank: { width: 8.25 * INCH, height: 8.25 * INCH },
-  sideMarks: [4.1875 * INCH, 4.1875 * INCH],
-  sealMark: 5.0625 * INCH,
-  bottomMark: 5.0625 * INCH,
-  depth: 0.25 * INCH,
-  step: INCH / 16,
-  corners: { bottom: 'notched', seal: 'notched' },
-  fasten: 'tuck',
-});
+const halfLetter = (wishes: Wishes = {}): Envelope => envelope({ ...HALF_LETTER, tape: 6, ...wishes });
+const box = envelope(QUARTER_LETTER_BOX);
 
 /** How far the seal corner and the seal flap's own score lie from the blank's centre. */
 const CORNER = (11.25 / Math.SQRT2) * INCH;

@@ -1,14 +1,14 @@
 /* What each rule would try to mend a mistake, in its order, and which statements it blames: the likeliest first. */
 import { expect, test } from 'vitest';
 import type { Stated } from '../../src/recipe/origin.js';
-import type { Envelope, Paper } from '../../src/recipe/recipe.js';
+import type { Envelope } from '../../src/recipe/recipe.js';
 import { EXPECT_ADVICE } from '../../src/rules/expect-advice.js';
 import { folded } from '../../src/rules/folded.js';
 import { RULES } from '../../src/rules/index.js';
 import { MARGINS } from '../../src/rules/margins.js';
 import type { Remedy } from '../../src/rules/remedy.js';
 import type { Finding, Subject } from '../../src/rules/rule.js';
-import { envelope, type Wishes } from '../support/envelopes.js';
+import { envelope, paper, stated, type Wishes } from '../support/envelopes.js';
 
 /** The statements that a remedy tries first, as if they served: a value, or `out` for a property that is left out. */
 function firstTry(remedy: Remedy, subject: Subject): string {
@@ -78,18 +78,7 @@ test('for each margin that is short', async () => {
   await expect(told.join('\n')).toMatchFileSnapshot('tried-for-margins.txt');
 });
 
-const SHEET: Paper = {
-  name: 'office',
-  span: envelope({}).span,
-  title: 'Office',
-  sheet: envelope({ card: { width: 200, height: 150 } }).card,
-  weight: null,
-  caliper: null,
-  grain: null,
-  price: null,
-  stock: null,
-  layers: [],
-};
+const SHEET = paper({ sheet: stated({ width: 200, height: 150 }) });
 
 /** Envelopes with one mistake each, or a few. */
 const MISTAKES: Readonly<Record<string, Wishes>> = {

@@ -4,7 +4,9 @@ import { source } from '../../src/text/source.js';
 
 const NOWHERE = { source: source('made-up.plica', ''), start: 0, end: 0 };
 const origin: Origin = { kind: 'written', span: NOWHERE };
-const stated = <T>(value: T): Stated<T> => ({ value, origin });
+
+/** A value as if a recipe stated it. */
+export const stated = <T>(value: T): Stated<T> => ({ value, origin });
 
 /** What a test wants to say about an envelope; every length in mm, nothing derived from anything else. */
 export interface Wishes {
@@ -76,3 +78,42 @@ export function envelope(wishes: Wishes): Envelope {
     layers: [],
   };
 }
+
+const INCH = 25.4;
+
+/** Common practice, no source: blank 11 1/4 in, side marks 5 1/16 in, seal and bottom marks 7 3/16 in. */
+export const HALF_LETTER: Wishes = {
+  card: { width: 8.5 * INCH, height: 5.5 * INCH },
+  blank: { width: 11.25 * INCH, height: 11.25 * INCH },
+  sideMarks: [5.0625 * INCH, 5.0625 * INCH],
+  sealMark: 7.1875 * INCH,
+  bottomMark: 7.1875 * INCH,
+};
+
+/** Common practice, no source: a box 1/4 in deep from a blank of 8 1/4 in; first marks 4 3/16 and 5 1/16 in. */
+export const QUARTER_LETTER_BOX: Wishes = {
+  card: { width: 5.5 * INCH, height: 4.25 * INCH },
+  blank: { width: 8.25 * INCH, height: 8.25 * INCH },
+  sideMarks: [4.1875 * INCH, 4.1875 * INCH],
+  sealMark: 5.0625 * INCH,
+  bottomMark: 5.0625 * INCH,
+  depth: 0.25 * INCH,
+  step: INCH / 16,
+  corners: { bottom: 'notched', seal: 'notched' },
+  fasten: 'tuck',
+};
+
+/** A paper of which nothing is stated but its name, and what is wished. */
+export const paper = (wishes: Partial<Paper> = {}): Paper => ({
+  name: 'office',
+  span: NOWHERE,
+  title: 'Office',
+  sheet: null,
+  weight: null,
+  caliper: null,
+  grain: null,
+  price: null,
+  stock: null,
+  layers: [],
+  ...wishes,
+});
