@@ -1,3 +1,4 @@
+import { sameLength } from '../measure/slack.js';
 import type { Envelope } from '../recipe/recipe.js';
 import { displaced, type Restated, type Statements, writtenName } from '../recipe/restate.js';
 import type { Edit } from '../text/edit.js';
@@ -29,13 +30,13 @@ const WRITTEN: { readonly [Name in keyof Values]: (envelope: Envelope, value: Va
   sealMark: writeLength,
   bottomMark: writeLength,
   sideMarks: (envelope, [left, right]) =>
-    left === right
+    sameLength(left, right)
       ? writeLength(envelope, left)
       : `${writeLength(envelope, left)}, ${writeLength(envelope, right)}`,
   blank: (envelope, { width, height }) =>
-    width === height ? writeLength(envelope, width) : writeSize(envelope, { width, height }),
+    sameLength(width, height) ? writeLength(envelope, width) : writeSize(envelope, { width, height }),
   ease: (envelope, { width, height }) =>
-    width === height ? writeLength(envelope, width) : writeSize(envelope, { width, height }),
+    sameLength(width, height) ? writeLength(envelope, width) : writeSize(envelope, { width, height }),
   face: writeSize,
   flap: writeShape,
   bottom: writeShape,

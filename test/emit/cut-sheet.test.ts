@@ -69,6 +69,12 @@ test('a flat envelope with folded bottom ears and a notched seal pair has all it
   ]);
 });
 
+test('a square card has no long edge, nor if its sides are written in two units', () => {
+  const { summary } = cutSheet(job({ card: { width: 4.2 * 25.4, height: 106.68 } }));
+  expect(4.2 * 25.4).not.toBe(106.68);
+  expect(summary).toMatch(/, hinged on an edge\.$/);
+});
+
 test('a step that is not needed is not there', () => {
   expect(steps(box())).not.toContain('Score the odd pieces');
   expect(steps(halfLetter({}, { corners: { bottom: 'folded', seal: 'folded' } }))).not.toContain(

@@ -1,3 +1,4 @@
+import { sameLength } from '../../measure/slack.js';
 import type { Job } from '../emitter.js';
 import { bench, type Bench } from './bench.js';
 import type { CutSheet, Section } from './content.js';
@@ -46,7 +47,10 @@ export function cutSheet(job: Job): CutSheet {
 function summary({ envelope, facts, say }: Bench): string {
   const { width, height } = envelope.card.value;
   const kind = facts.depth > 0 ? `A box envelope ${both(say.exact(facts.depth))} deep` : 'A flat envelope';
-  const edge =
-    width === height ? 'an edge' : envelope.opens.value === 'side' ? 'a long edge' : 'a short edge';
+  const edge = sameLength(width, height)
+    ? 'an edge'
+    : envelope.opens.value === 'side'
+      ? 'a long edge'
+      : 'a short edge';
   return `${kind} for a card ${both(say.readSize({ width, height }))}, hinged on ${edge}.`;
 }

@@ -1,6 +1,7 @@
 import type { Offcut, Plan, PlannedLayout, PlannedPaper } from '../../plan/plan.js';
 import type { Outcome, Step as Cut } from '../../plan/layout/cutting-order.js';
 import { printShort } from '../../measure/number.js';
+import { sameLength } from '../../measure/slack.js';
 import type { Size } from '../../recipe/recipe.js';
 import { counted } from '../../text/counted.js';
 import type { Block, Section, Sheet, Step, Term } from '../cut-sheet/content.js';
@@ -127,7 +128,9 @@ function step(
   say: Lengths,
 ): Step {
   const what = number === 1 ? 'the sheet' : parts === 1 ? 'the part' : `each of ${parts} parts`;
-  const side = part.width === part.height ? 'either side' : `its side of ${both(say.read(part[divides]))}`;
+  const side = sameLength(part.width, part.height)
+    ? 'either side'
+    : `its side of ${both(say.read(part[divides]))}`;
   const often = cuts === 1 ? 'one cut' : `${cuts} cuts, each from the last`;
   return {
     title: `Set ${say.read(at).read} (${say.read(at).other})`,
