@@ -37,7 +37,11 @@ export function* oddCharacters(text: string): Iterable<number> {
   }
 }
 
+const turns = 'a mark that turns the writing';
+
 const names: ReadonlyMap<number, string> = new Map([
+  [0x0000, 'a null character'],
+  [0x001b, 'an escape character'],
   [0x0027, 'an apostrophe'],
   [0x0058, 'a capital'],
   [0x0060, 'a back quote'],
@@ -48,6 +52,8 @@ const names: ReadonlyMap<number, string> = new Map([
   [0x200b, 'a space of no width'],
   [0x200c, 'a joiner of no width'],
   [0x200d, 'a joiner of no width'],
+  ...[0x061c, 0x200e, 0x200f, 0x202a, 0x202b, 0x202c, 0x202d, 0x202e].map((code) => [code, turns] as const),
+  ...[0x2066, 0x2067, 0x2068, 0x2069].map((code) => [code, turns] as const),
   [0x2013, 'an en dash'],
   [0x2014, 'an em dash'],
   [0x2018, 'a curly quote'],
@@ -57,6 +63,8 @@ const names: ReadonlyMap<number, string> = new Map([
   [0x201e, 'a low quote'],
   [0x2032, 'a prime'],
   [0x2033, 'a double prime'],
+  [0x2028, 'a line end of elsewhere'],
+  [0x2029, 'a line end of elsewhere'],
   [0x202f, 'a narrow no-break space'],
   [0x2060, 'a space of no width'],
   [0x2212, 'a mathematical minus'],

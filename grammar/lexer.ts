@@ -46,11 +46,14 @@ import {
   Text,
   Word,
 } from './tokens.js';
+import { reportUnseen } from './unseen.js';
 
 export interface Scan {
   readonly tokens: readonly Token[];
   readonly comments: readonly CommentNode[];
   readonly diagnostics: readonly Diagnostic[];
+  /** What can be read, and yet wants a look. */
+  readonly doubts: readonly Diagnostic[];
 }
 
 /**
@@ -72,13 +75,14 @@ export function lex(source: Source): Scan {
     if (finding !== undefined) diagnostics.push(finding);
   }
   const fences = found.filter((token) => is(token, Fence));
+  const shownOnly = [...found, ...comments]
+    .filter((token) => is(token, Text, OddText, Comment, OddComment, Fence))
+    .toSorted((a, b) => a.startOffset - b.startOffset);
   return {
     tokens,
     comments: comments.map((token) => ({ kind: 'comment', span: spanOf(source, token) })),
-    diagnostics: diagnostics.concat(
-      reportFences(source, fences),
-      reportOddCharacters(source, [...found, ...comments]),
-    ),
+    diagnostics: diagnostics.concat(reportFences(source, fences), reportOddCharacters(source, shownOnly)),
+    doubts: reportUnseen(source, shownOnly),
   };
 }
 
@@ -103,11 +107,9 @@ const looks: ReadonlyMap<TokenType, Look> = new Map<TokenType, Look>([
 ]);
 
 /** One finding a line for characters that are not what they look like; in strings and comments they are left alone. */
-function reportOddCharacters(source: Source, tokens: readonly Token[]): Diagnostic[] {
+function reportOddCharacters(source: Source, covered: readonly Token[]): Diagnostic[] {
   const offsets = [...oddCharacters(source.text)];
   if (offsets.length === 0) return [];
-  const covered = tokens.filter((token) => is(token, Text, OddText, Comment, OddComment, Fence));
-  covered.sort((a, b) => a.startOffset - b.startOffset);
   const lines = new Map<number, Span[]>();
   let next = 0;
   let line = 0;

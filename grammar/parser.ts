@@ -13,7 +13,10 @@ import { mostSlips } from './slip.js';
 
 export interface Parsed {
   readonly file: FileNode;
+  /** A finding for every slip. */
   readonly diagnostics: readonly Diagnostic[];
+  /** What is no slip, and yet wants a look before the text is trusted. */
+  readonly doubts: readonly Diagnostic[];
 }
 
 /** The tree of a text, and a finding for every slip. Whatever the text, it comes to a tree and never throws. */
@@ -26,16 +29,18 @@ export function parse(source: Source): Parsed {
     comments: [],
   };
   const { length } = source.text;
-  if (length > LONGEST_TEXT) return { file: empty, diagnostics: [tooLong(source, length, 'characters')] };
+  const unread = (diagnostics: readonly Diagnostic[]): Parsed => ({ file: empty, diagnostics, doubts: [] });
+  if (length > LONGEST_TEXT) return unread([tooLong(source, length, 'characters')]);
   const lexed = lex(source);
   const laid = layOut(source, lexed.tokens);
   const slips = inOrder([...outside(lexed.diagnostics, laid.passed), ...laid.diagnostics]);
-  if (slips.length > mostSlips) return { file: empty, diagnostics: tooMany(slips) };
+  if (slips.length > mostSlips) return unread(tooMany(slips));
   parser ??= new RecipeParser({ validate: false });
   const parsed = parser.read(source, laid.tokens);
   const found = oneForAPlace(inOrder([...slips, ...parsed.diagnostics]));
-  if (found.length > mostSlips) return { file: empty, diagnostics: tooMany(found) };
-  return { file: { ...empty, statements: parsed.statements, comments: lexed.comments }, diagnostics: found };
+  if (found.length > mostSlips) return unread(tooMany(found));
+  const file = { ...empty, statements: parsed.statements, comments: lexed.comments };
+  return { file, diagnostics: found, doubts: lexed.doubts };
 }
 
 /** Built at the first need, once. */

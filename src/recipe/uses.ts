@@ -61,8 +61,8 @@ export function loadFiles(
   let statements = 0;
 
   const load = (id: string, source: Source, path: readonly Step[]): RecipeFile => {
-    const { file: node, diagnostics } = parse(source);
-    diagnostics.forEach(tell);
+    const { file: node, diagnostics, doubts } = parse(source);
+    [...diagnostics, ...doubts].forEach(tell);
     const slips = diagnostics.map(({ primary }) => primary.span);
     const file: OpenFile = {
       id,

@@ -51,5 +51,33 @@ envelope tide-table {
   },
 };
 
+/** What an editor does not show, where any text may stand. */
+export const unseenCharacter: Problem = {
+  name: 'unseen-character',
+  severity: 'warning',
+  meaning:
+    'A string or a comment has a character that cannot be seen: it has no width, ends a line elsewhere, or turns the writing round.',
+  matters:
+    'Whoever looks a recipe over could take it for another: a comment may look like a property, or a figure in a title like another one.',
+  remedy:
+    'Leave the character out: `plica check --fix` does, since one that cannot be seen is hard to delete.',
+  example: {
+    wrong: `units in
+
+envelope tide-table {
+  title: "Tide\u200b table"
+  card: 8 1/2 x 5 1/2
+}
+`,
+    mended: `units in
+
+envelope tide-table {
+  title: "Tide table"
+  card: 8 1/2 x 5 1/2
+}
+`,
+  },
+};
+
 /** What can go wrong in the writing. */
-export const SYNTAX_PROBLEMS: readonly Problem[] = [syntax, limit];
+export const SYNTAX_PROBLEMS: readonly Problem[] = [syntax, limit, unseenCharacter];

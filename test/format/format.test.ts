@@ -61,6 +61,12 @@ test('brackets as deep and sums as long as the language allows', () => {
   expect(formatted(long.replaceAll(' + ', '  +  '))).toBe(long);
 });
 
+test('what cannot be seen stays where it stands', () => {
+  const hidden = 'units in # \u202e\u2066\ufeff\n\nenvelope tides {\n  title: "\u200bA\u2028\u00a0"\n}\n';
+  expect(parse(source('recipe.plica', hidden)).doubts).toHaveLength(2);
+  expect(formatted(hidden.replaceAll('  ', '\t '))).toBe(hidden.replace(' #', '  #'));
+});
+
 test('a text with a slip comes back as it is', () => {
   for (const text of ['envelope a {\n card: 51/2 x 8\n}', 'card:A6', 'envelope a {let b=2\n}\n']) {
     expect(format(parse(source('recipe.plica', text)).file)).toBe(text);

@@ -32,6 +32,13 @@ test('after a thousand slips a file is no recipe', () => {
   expect(all.at(-1)).toBe('limit: this file has too many slips to be a recipe');
 });
 
+test('a hundred strings and comments with something unseen are told one by one, the last for all others', () => {
+  const { doubts } = read('# \u200b\n'.repeat(250));
+  expect(doubts).toHaveLength(100);
+  expect(doubts.map(({ fix }) => fix?.length)).toEqual([...Array(99).fill(1), 151]);
+  expect(doubts.at(-1)?.help).toContain('with the 150 others');
+});
+
 test('a word has sixty letters, and no more; one that is longer is shown shortened', () => {
   expect(found(`let ${'a'.repeat(60)} = 1`)).toEqual([]);
   const [finding, ...more] = found(`let ${'a'.repeat(10_000)} = 1`);
