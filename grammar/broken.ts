@@ -1,7 +1,7 @@
 import type { BlockNode, EntryNode, LetNode, StringNode, WordNode } from '../src/syntax/ast.js';
 import type { Source } from '../src/text/source.js';
 import { endOf, is, spanOf, type Token } from './token.js';
-import { Expect, Let, Like, OpenBrace, Section, Text, Word, X } from './tokens.js';
+import { Eol, Expect, Let, Like, OpenBrace, Section, Text, Word, X } from './tokens.js';
 
 /** A line that could not be read, with the token that ends it. */
 export interface BrokenLine {
@@ -42,7 +42,7 @@ export function brokenHeader({ source, tokens }: BrokenLine): BlockNode | null {
   const name = meantName(tokens);
   if (name === null) return null;
   const [like, next] = tokens.slice(tokens.findIndex((token) => is(token, Like)) + 1);
-  const isWhole = is(like, Word) && like !== type && next?.startOffset !== endOf(like as Token);
+  const isWhole = is(like, Word) && like !== type && is(next, OpenBrace, Eol);
   return {
     kind: 'block',
     span: spanOfLine(source, tokens),

@@ -166,7 +166,7 @@ export const scanned: readonly Scanned[] = [
   { type: Comma, first: ',', pattern: /,/y },
   { type: Semicolon, first: ';', pattern: /;/y },
   { type: Equals, first: '=', pattern: /=(?![=<>!])/y },
-  { type: Compare, first: '=<>!≤≥≠', pattern: /[=<>!≤≥≠]+/y },
+  { type: Compare, first: '=<>!≤≥≠', pattern: /!?[=<>≤≥≠][=<>!≤≥≠]*/y },
   { type: PlusMinus, first: '±+', pattern: /±|\+\/-|\+-/y },
   { type: Plus, first: '+', pattern: /\+/y },
   { type: Minus, first: '-−–—', pattern: /[-−–—]/y },

@@ -12,6 +12,7 @@ import {
   OpenBrace,
   Text,
   Word,
+  X,
 } from '../tokens.js';
 import { likeWords, openers } from '../words.js';
 import { blockName, looksLikeEntry, nextOnAnyLine, passLineEnds, peek, say, type Work } from './work.js';
@@ -117,7 +118,8 @@ function mendHeader(work: Work, type: Token, written: readonly Token[]): readonl
   const like = relation === 'like' ? first : mendLike(work, first);
   const [parent, ...more] = is(parents[0], Colon, Equals) ? dropMark(work, first, parents) : parents;
   if (parent === undefined) return [name, readAs(Like, like)];
-  if (isTorn(parent, more)) return [name, readAs(Like, like), parent, ...more];
+  if (isTorn(parent, more) || isOfSeveralWords(parent, more))
+    return [name, readAs(Like, like), parent, ...more];
   if (more.length > 0) sayOneLike(work, more);
   return [name, readAs(Like, like), bareWord(work, parent)];
 }
@@ -138,6 +140,14 @@ function relationOf([first, second]: readonly Token[]): 'like' | 'other' | null 
 /** Whether a name is one only up to some character in it. */
 const isTorn = (name: Token, [next]: readonly Token[]): boolean =>
   next?.startOffset === endOf(name) && !is(next, Comma);
+
+/** Whether a name has words side by side, and no word or mark that lists them. */
+const isOfSeveralWords = (name: Token, more: readonly Token[]): boolean =>
+  is(name, Word) &&
+  more.length > 0 &&
+  more.every((token) => is(token, Word, NumberToken, X) && !LISTING.has(token.image));
+
+const LISTING: ReadonlySet<string> = new Set(['and', 'or', 'like', 'plus', 'then', 'with']);
 
 function mendLike(work: Work, first: Token): Token {
   const at = spanOf(work.source, first);

@@ -1,3 +1,4 @@
+import { recipePath } from '../../src/syntax/recipe-path.js';
 import { is, makeToken, meantAs, spanOf, type Token } from '../token.js';
 import { Colon, Comma, Equals, Stray, Text, Word } from '../tokens.js';
 import { fileUnits } from '../words.js';
@@ -41,12 +42,16 @@ export function mendPath(work: Work): void {
   if (span === null || line.some((token) => is(token, Text, Comma))) return;
   const written = work.source.text.slice(span.start, span.end);
   const bare = written.replace(/^[:=]?\s*["']?|["']$/g, '');
-  const path = /\.[a-z]+$/i.test(bare) ? bare : `${bare}.plica`;
-  const sure = !/["\\]/.test(path) && !line.some((token) => is(token, Stray) && token.payload === null);
+  const path = /\.[a-z]+$/i.test(bare) ? bare : recipePath(bare);
+  const sure =
+    path !== null && !/["\\]/.test(path) && !line.some((token) => is(token, Stray) && token.payload === null);
   say(work, {
     message: 'the file that is used stands between quotes',
     at: span,
-    help: `write \`use "${path}"\``,
+    help:
+      path === null
+        ? 'write the path of a recipe file, such as `use "papers.plica"`'
+        : `write \`use "${path}"\``,
     ...(sure ? { fix: [{ span, text: `"${path}"` }] } : {}),
   });
   work.next += line.length;

@@ -3,7 +3,7 @@ import type { BrokenLine } from '../broken.js';
 import { slip } from '../slip.js';
 import type { Token } from '../token.js';
 import { strayCharacter } from './characters.js';
-import { headerName, reservedWord } from './headers.js';
+import { headerName, likeName, reservedWord } from './headers.js';
 import { blockAsValue, doubled, expectBackwards, listForOne, nothingAfter, unexpected } from './lines.js';
 import { bracketedSize, firstSide, rangeInOneWord, sizeInOneWord, thirdSide } from './sizes.js';
 import type { Recognise, Stop } from './stop.js';
@@ -46,6 +46,7 @@ const slips: readonly Recognise[] = [
   unclosedString,
   unquotedText,
   headerName,
+  likeName,
   strayCharacter,
   quotedWord,
   doubled,

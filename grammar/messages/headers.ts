@@ -4,6 +4,7 @@ import { shown } from '../slip.js';
 import { is, spanOf, type Token } from '../token.js';
 import {
   BlockType,
+  Eol,
   Expect,
   Let,
   Like,
@@ -60,6 +61,36 @@ function nameMissing({ source, before }: Stop, type: Token): Report {
     at: spanOf(source, after),
     help: `write \`${type.image} NAME {\` or \`${type.image} NAME like OTHER {\``,
   };
+}
+
+/** `envelope tides like house! {`, `envelope tides like half letter {` */
+export function likeName({ source, line, token }: Stop): Report | null {
+  const [type] = line;
+  const first = line.findIndex((part) => is(part, Like)) + 1;
+  const end = line.findIndex((part, index) => index > first && is(part, OpenBrace, Eol));
+  const parts = line.slice(first, end);
+  if (type === undefined || !is(type, BlockType) || first === 0 || line.indexOf(token) < first) return null;
+  if (end < 0 || parts.length === 0 || is(parts[0], X)) return null;
+  const at = spanOf(source, parts[0] as Token, parts.at(-1));
+  const written = source.text.slice(at.start, at.end);
+  const [, name] = /^[^a-z0-9]*([a-z](?:-?[a-z0-9])*)[^a-z0-9]*$/.exec(written.replaceAll('_', '-')) ?? [];
+  return {
+    message: `\`${written}\` is not a name`,
+    at,
+    why: 'a block is like one other, and that one’s name is one word: a letter, then letters, digits and single hyphens',
+    ...(name === undefined
+      ? { help: likeHelp(parts, written) }
+      : { help: `write \`like ${name}\``, fix: [{ span: at, text: name }] }),
+  };
+}
+
+function likeHelp(parts: readonly Token[], written: string): string {
+  if (/^[^"]*\.plica$/.test(written))
+    return `a file is brought in by \`use "${written}"\`; after \`like\` stands the name of a block in it`;
+  const joined = meantName([parts[0] as Token, ...parts]);
+  return joined === null || !is(parts[0], Word, Text)
+    ? 'write the name as it is declared'
+    : `write the name as it is declared, such as \`like ${joined}\``;
 }
 
 /** `let x = 5` */

@@ -99,12 +99,14 @@ export function quotedWord({ source, token, before }: Stop): Report | null {
   };
 }
 
-/** `note: From the same blank.`, `title: The year's tides` */
+/** `note: From the same blank.`, `title: The year's tides`, `title: Tides!` */
 export function unquotedText({ source, line, token }: Stop): Report | null {
   if (!is(line[0], Word) || !is(line[1], Colon)) return null;
   const [first, second, third] = line.slice(2);
-  const apostrophe = is(token, Stray) && token.image === "'" && is(first, Word, FirstOfPhrase);
-  const words = apostrophe || (is(first, FirstOfPhrase) && is(second, Word) && is(third, Word));
+  const isStray = is(token, Stray) && is(first, Word, FirstOfPhrase);
+  const apostrophe = isStray && token.image === "'";
+  const exclaimed = isStray && /^[!?]/.test(token.image) && /^(?:title|note)$/.test(line[0]?.image ?? '');
+  const words = apostrophe || exclaimed || (is(first, FirstOfPhrase) && is(second, Word) && is(third, Word));
   const last = line.at(-2);
   if (!words || first === undefined || last === undefined) return null;
   const at = spanOf(source, first, last);

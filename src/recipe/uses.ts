@@ -4,6 +4,7 @@ import { report } from '../diagnostics/problem.js';
 import { isUnits, type Units } from '../measure/unit.js';
 import type { FileNode, UseNode } from '../syntax/ast.js';
 import { limit } from '../syntax/problems.js';
+import { recipePath } from '../syntax/recipe-path.js';
 import { lengthRead } from '../syntax/too-long.js';
 import { nearest } from '../text/nearest.js';
 import { lineText, position, type Source } from '../text/source.js';
@@ -152,28 +153,31 @@ function unknownUnits(at: Span, word: string): Diagnostic {
 
 /** What is wrong with a path before any file is looked for. */
 function pathSlip({ path }: UseNode): Diagnostic | null {
-  const refuse = (message: string, better: string): Diagnostic =>
-    report(wrongKind, { message, at: path.span, help: `write \`use "${better}"\`` });
   const { value } = path;
-  if (value.includes('\\')) {
-    return refuse(
-      `the path \`${value}\` has backslashes, and paths here use \`/\``,
-      value.replaceAll('\\', '/'),
-    );
-  }
-  if (/^([A-Za-z]:)?\//.test(value)) {
-    return refuse(
-      `the path \`${value}\` starts at the machine’s root, and paths here start at the file they stand in`,
-      value.slice(value.lastIndexOf('/') + 1),
-    );
-  }
-  if (!value.endsWith('.plica')) {
-    return refuse(
-      `the path \`${value}\` does not end in \`.plica\``,
-      `${value.replace(/\.[^./]*$/, '')}.plica`,
-    );
-  }
-  return null;
+  const message = PATH_SLIPS.find(([wrong]) => wrong.test(value))?.[1];
+  if (message === undefined) return null;
+  return report(wrongKind, { message: message(value), at: path.span, help: pathHelp(value) });
+}
+
+const PATH_SLIPS: readonly (readonly [wrong: RegExp, message: (path: string) => string])[] = [
+  [/^\s*$/, () => 'this `use` names no file'],
+  [/\\/, (path) => `the path \`${path}\` has backslashes, and paths here use \`/\``],
+  [
+    /^([A-Za-z]:)?\//,
+    (path) =>
+      `the path \`${path}\` starts at the machine’s root, and paths here start at the file they stand in`,
+  ],
+  [/(^|\/)\.{0,2}$/, (path) => `\`${path}\` is a folder, and \`use\` names one file`],
+  [/(?<!\.plica)$/, (path) => `the path \`${path}\` does not end in \`.plica\``],
+];
+
+/** The path as it was likely meant; what has no ending may be a folder. */
+function pathHelp(value: string): string {
+  const meant = recipePath(value);
+  if (meant === null)
+    return 'write the path of a recipe file from the folder of this one, such as `use "papers.plica"`';
+  const orIn = /^[^.\\]*$/.test(value) && !value.startsWith('/');
+  return `write \`use "${meant}"\`${orIn ? `; of a folder, name a file: \`use "${value}/NAME.plica"\`` : ''}`;
 }
 
 const outside = ({ path }: UseNode): Diagnostic =>
