@@ -56,29 +56,39 @@ function check(subject: Subject): readonly Finding[] {
 }
 
 /** Where a class that `post` names is told: at its own name, or at the envelope with the name in its style beside. */
-function namedAt(subject: Subject, { span }: NamedPost): Placed {
+function namedAt(subject: Subject, { post, span }: NamedPost): Placed {
   const { at, related } = place(subject.envelope, ['post']);
+  const listed = subject.envelope.post.value.map((each) => each.post);
   const placed =
     related.length === 0
       ? { at: span, related }
       : { at, related: related.map((label) => ({ ...label, span })) };
-  return { ...subject, at: placed, written: 'post:' };
+  const written = (other: string): string =>
+    `post: ${[...new Set(listed.map((name) => (name === post ? other : name)))].join(', ')}`;
+  return { ...subject, at: placed, written, amongOthers: listed.length > 1 };
 }
 
 /** Where an `expect post` is told: at itself, or at the envelope with the style that states it beside. */
 const expectedAt = (subject: Subject, { from, span }: PostExpectation): Placed =>
   from === null
-    ? { ...subject, at: { at: span, related: [] }, written: 'expect post' }
+    ? {
+        ...subject,
+        at: { at: span, related: [] },
+        written: (other) => `expect post ${other}`,
+        amongOthers: false,
+      }
     : {
         ...subject,
         at: { at: subject.envelope.span, related: [{ span, text: `style ${from} expects it` }] },
         written: null,
+        amongOthers: false,
       };
 
 interface Placed extends Subject {
   readonly at: Place;
-  /** How another class would be named there; null where the envelope itself cannot. */
-  readonly written: string | null;
+  /** How another class would be named in its place, the others of its list kept; null where the envelope itself cannot. */
+  readonly written: ((other: string) => string) | null;
+  readonly amongOthers: boolean;
 }
 
 function toldOf(subject: Placed, standing: PostStanding): readonly Finding[] {
@@ -98,7 +108,7 @@ const common = ({ at }: Placed, { class: post }: PostStanding, about: string) =>
 });
 
 function refused(subject: Placed, standing: PostStanding): Finding {
-  const { envelope, written } = subject;
+  const { envelope } = subject;
   const reasons = standing.reasons.map((reason) => reasonWords(reason, readings(envelope)));
   const others = takenBy(subject, standing.class);
   return {
@@ -106,12 +116,16 @@ function refused(subject: Placed, standing: PostStanding): Finding {
     message: `${standing.class.title} does not take ${envelope.name}`,
     label: `\`${standing.class.name}\` does not take it`,
     why: `${reasons.join('; ')} (${table(standing.class)})`,
-    advice: `${
-      others.length > 0 && written !== null
-        ? `write ${others.map((name) => `\`${written} ${name}\``).join(' or ')}, which ${others.length > 1 ? 'take' : 'takes'} it as far as is known`
-        : 'make it smaller, thinner or lighter'
-    }; ${OPERATOR_DECIDES}`,
+    advice: `${insteadOf(subject, others) ?? 'make it smaller, thinner or lighter'}; ${OPERATOR_DECIDES}`,
   };
+}
+
+/** What can be written where another class takes it. */
+function insteadOf({ written, amongOthers }: Placed, others: readonly string[]): string | null {
+  if (written === null || others.length === 0) return null;
+  const edits = others.map((other) => `\`${written(other)}\``).join(' or ');
+  const who = amongOthers ? `; ${others.map((other) => `\`${other}\``).join(' and ')}` : ', which';
+  return `write ${edits}${who} ${others.length > 1 ? 'take' : 'takes'} it as far as is known`;
 }
 
 /** The classes of the same country that do not refuse it, the first few. */
