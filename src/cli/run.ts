@@ -22,8 +22,14 @@ export async function run(argv: readonly string[], host: Host): Promise<ExitCode
   if (command === undefined) return refuse(host, unknownCommand(name), 'plica --help');
   const given = readArguments(command, rest, COMMANDS);
   if ('wrong' in given) return refuse(host, given.wrong, `plica ${name} --help`);
-  return given.has('help') ? say(host, commandUsage(command)) : command.run(given, host);
+  if (given.has('help')) return say(host, commandUsage(command));
+  const code = await command.run(given, host);
+  if (code === 2 && host.kind('.') === 'missing') complain(host, FOLDER_GONE);
+  return code;
 }
+
+/** Why what is named from it cannot be found, or made. */
+const FOLDER_GONE = 'this working folder has been taken away: go to one that is there, and try again';
 
 function say({ out }: Host, text: string): ExitCode {
   out.write(text);

@@ -2,7 +2,6 @@ import {
   fstatSync,
   lstatSync,
   readdirSync,
-  readFileSync,
   realpathSync,
   rmdirSync,
   type Stats,
@@ -10,7 +9,6 @@ import {
   unlinkSync,
 } from 'node:fs';
 import { join, resolve } from 'node:path';
-import { atMost } from './at-most.js';
 import { beside } from './beside.js';
 import type { Entry, Host, Listing, Read, Written } from './host.js';
 import { createFile } from './create-file.js';
@@ -18,6 +16,7 @@ import { fonts } from './fonts.js';
 import { git } from './git.js';
 import { onStop } from './on-stop.js';
 import { outlet } from './outlet.js';
+import { readFile } from './read-file.js';
 import { watchDisk } from './watch-disk.js';
 import { whyNot } from './why-not.js';
 import { writeTogether } from './write-together.js';
@@ -85,7 +84,7 @@ function read(path: string, most: number): Read {
     const found = statSync(path);
     if (!found.isFile()) return { kind: 'unreadable', reason: `it is ${NO_FILE[kindOf(found)]}` };
     if (found.size > most) return { kind: 'too-large', bytes: found.size };
-    return atMost(readFileSync(path), most);
+    return readFile(path, found.size, most);
   } catch (error) {
     return { kind: 'unreadable', reason: whyNot(error) };
   }

@@ -13,6 +13,7 @@ const REASONS: Readonly<Record<string, string>> = {
   EROFS: 'the disk is read-only',
   ENAMETOOLONG: 'the name is too long',
   ELOOP: 'its links lead in a circle',
+  EAGAIN: 'it has nothing to give yet',
   EMFILE: 'too many files are open',
 };
 

@@ -1,6 +1,6 @@
 /* What may lie beside a recipe, or be given for one: ways out of the project, devices, pipes, files without an end. */
 import { spawnSync } from 'node:child_process';
-import { mkdirSync, symlinkSync, truncateSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, symlinkSync, truncateSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { scratch } from '../support/scratch.js';
@@ -70,6 +70,21 @@ describe.skipIf(process.platform === 'win32')('no command waits for what is no f
     });
   });
 });
+
+test.skipIf(!existsSync('/proc/self/pagemap'))(
+  'a file without an end that says it is empty is told as too long',
+  () => {
+    const folder = scratch({ 'a.plica': SOUND });
+    symlinkSync('/proc/self/pagemap', join(folder, 'endless.plica'));
+    for (const args of [['check'], ['check', 'endless.plica']]) {
+      const { code, out, err } = plica(folder, ...args);
+      expect(code).toBe(1);
+      expect(`${out}${err}`).toContain(
+        'error[limit]: this file is too long to be a recipe\n  --> endless.plica:1:1',
+      );
+    }
+  },
+);
 
 test('a file of many gigabytes is told by its size, not read', () => {
   const folder = scratch({ 'a.plica': '' });

@@ -12,6 +12,10 @@ const AS = process.getuid?.() === 0 ? 'setpriv --reuid=65534 --regid=65534 --cle
 const heedsPermissions =
   process.platform !== 'win32' && shell('/', `${AS}test -r "$PROGRAM" -a ! -w /`).code === 0;
 
+/** What ends every complaint where the working folder has been taken away. */
+const FOLDER_GONE =
+  'plica: this working folder has been taken away: go to one that is there, and try again\n';
+
 /** Runs the program as somebody who is held to permissions. */
 const held = (folder: string, args: string): Ran => shell(folder, `${AS}"$NODE" "$PROGRAM" ${args}`);
 
@@ -122,13 +126,38 @@ test.skipIf(process.platform === 'win32').each([
   ['build --out out', '.'],
 ])('`plica %s` in a working folder that has been taken away', (args, named) => {
   const ran = shell(scratch(), `mkdir gone; cd gone; rmdir ../gone; plica ${args}`);
-  expect(ran).toEqual({ code: 2, out: '', err: `plica: ${named}: there is no such file or folder\n` });
+  expect(ran).toEqual({
+    code: 2,
+    out: '',
+    err: `plica: ${named}: there is no such file or folder\n${FOLDER_GONE}`,
+  });
+});
+
+test
+  .skipIf(process.platform === 'win32')
+  .each([
+    ['new tides'],
+    ['show .'],
+    ['format'],
+    ['plan'],
+    ['catalogue --out tides.csv'],
+    ['log a.plica#tides'],
+    ['git-setup --program plica'],
+    ['git-text a.plica'],
+    ['check --staged'],
+    ['diff'],
+    ['watch'],
+  ])('`plica %s` there says that the folder is gone, in plain words', (args) => {
+  const ran = shell(scratch(), `mkdir gone; cd gone; rmdir ../gone; plica ${args}`);
+  expect(ran).toMatchObject({ code: 2, out: '' });
+  expect(ran.err).toMatch(new RegExp(`^plica: .*\n${FOLDER_GONE}$`));
+  expectPlainWords(ran);
 });
 
 test.skipIf(process.platform === 'win32')('there, git is not said to be missing', () => {
   const { code, err } = shell(scratch(), 'mkdir gone; cd gone; rmdir ../gone; plica diff HEAD');
   expect(code).toBe(2);
-  expect(err).toMatch(/^plica: HEAD: .*\(the working folder is gone\)\n$/);
+  expect(err).toMatch(/^plica: HEAD: .*\(the working folder is gone\)\n/);
 });
 
 test.skipIf(process.platform === 'win32')(

@@ -1,6 +1,7 @@
 import { execFileSync, spawnSync } from 'node:child_process';
 import {
   chmodSync,
+  existsSync,
   mkdirSync,
   readdirSync,
   readFileSync,
@@ -35,6 +36,29 @@ test('reading: what is no file is refused, and never waited for', () => {
   expect(host.read(join(folder, 'b.plica'), MOST)).toMatchObject({ kind: 'unreadable' });
   expect(host.read(join(folder, 'a.plica/b'), MOST)).toMatchObject({ kind: 'unreadable' });
   expect(host.read(join(folder, 'a.plica'), 0)).toEqual({ kind: 'too-large', bytes: 1 });
+});
+
+test.skipIf(!existsSync('/proc/self/pagemap'))(
+  'reading: a file that says it is empty, and never ends, is given up',
+  () => {
+    expect(statSync('/proc/self/pagemap').size).toBe(0);
+    expect(host.read('/proc/self/pagemap', MOST)).toEqual({ kind: 'too-large', bytes: null });
+  },
+);
+
+test.skipIf(!existsSync('/proc/self/status'))(
+  'reading: one that says it is empty, and is not, is read to its end',
+  () => {
+    const read = host.read('/proc/self/status', MOST);
+    expect(read.kind === 'bytes' && new TextDecoder().decode(read.bytes)).toMatch(/^Name:[^]*\n$/);
+  },
+);
+
+test('reading: the limit is of bytes, to the last one', () => {
+  const folder = scratch({ 'a.plica': 'x'.repeat(100_000) });
+  const path = join(folder, 'a.plica');
+  expect(host.read(path, 100_000)).toEqual({ kind: 'bytes', bytes: Buffer.alloc(100_000, 'x') });
+  expect(host.read(path, 99_999)).toEqual({ kind: 'too-large', bytes: 100_000 });
 });
 
 test('finding recipes: by name, links to files followed, links to folders not', () => {
