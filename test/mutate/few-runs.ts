@@ -1,4 +1,4 @@
-// Laws as the other tests hold them, each tried on a few cases only: a mutant has to be met by thousands of runs.
+// Laws as the other tests hold them, each tried on a few cases only, always the same, and no smaller one sought for what fails.
 import { createRequire } from 'node:module';
 import type fc from 'fast-check';
 
@@ -12,5 +12,6 @@ export default {
   assert: <Values>(
     property: fc.IRawProperty<Values>,
     { numRuns = RUNS, ...rest }: fc.Parameters<Values> = {},
-  ): void | Promise<void> => whole.assert(property, { ...rest, numRuns: Math.min(numRuns, RUNS) }),
+  ): void | Promise<void> =>
+    whole.assert(property, { seed: 1, ...rest, numRuns: Math.min(numRuns, RUNS), endOnFailure: true }),
 };

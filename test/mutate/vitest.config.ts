@@ -1,4 +1,5 @@
 // The tests that a room's mutants are put to: those that hold the room, in one process, and quick.
+import { readFileSync } from 'node:fs';
 import { defineConfig } from 'vitest/config';
 import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
@@ -24,9 +25,18 @@ class AsListed extends BaseSequencer {
   }
 }
 
+/** The room's files with its mutants in them, by path; read when the first is asked for. */
+type Texts = Readonly<Record<string, string>>;
+let texts: Texts | null = null;
+const read = (): Texts => JSON.parse(readFileSync(`${process.env['MUTANTS']}/files.json`, 'utf8')) as Texts;
+
 // oxlint-disable-next-line import/no-default-export -- vitest reads its settings from one
 export default defineConfig({
+  plugins: [{ name: 'mutants', enforce: 'pre', load: (path: string) => (texts ??= read())[path] }],
   test: {
+    runner: `${import.meta.dirname}/on-mutants.ts`,
+    pool: 'threads',
+    maxWorkers: 1,
     include: tests.map((path) => `test/${path}.test.ts`),
     alias: { 'fast-check': `${import.meta.dirname}/few-runs.ts` },
     isolate: false,
