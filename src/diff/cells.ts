@@ -22,10 +22,7 @@ export const writtenCells = (
 export const SHARED_HEADINGS = [...WRITTEN_HEADINGS, 'Reaches'] as const;
 
 export const sharedRows = ({ written, reaches }: SharedBlock, set: SetText): readonly (readonly string[])[] =>
-  written.map((row) => [
-    ...writtenCells(row, set),
-    reaches.length === 0 ? 'no envelope' : reaches.map(set).join(', '),
-  ]);
+  written.map((row) => [...writtenCells(row, set), reaches.map(set).join(', ')]);
 
 export const FIGURE_HEADINGS = ['On paper', 'Before', 'After', 'Difference'] as const;
 

@@ -46,7 +46,7 @@ function sharedLines({ place, written, reaches }: SharedBlock, page: Page): read
   const names = reaches.map(visible).join(', ');
   return [
     page.palette.strong(`shared: ${placeWords(place, visible)}`),
-    ...paragraph(names === '' ? 'Reaches no envelope.' : `Reaches ${names}.`, page),
+    ...paragraph(`Reaches ${names}.`, page),
     ...section('written', writtenLines(written, page)),
   ];
 }

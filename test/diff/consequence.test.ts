@@ -106,6 +106,7 @@ const ROWS: readonly Row[] = [
   ['what a sheet costs', DERIVED, 'price: 2', 'price: 3', 'none'],
   ['how much is left', DERIVED, 'stock: 40', 'stock: 39', 'none'],
   ['what the paper is called on the sheet', DERIVED, '"Chart paper"', '"Chart paper, printed"', 'wording'],
+  ['what would line it, if it were lined', DERIVED, 'tape: 6', 'tape: 6\n  liner-paper: slate', 'none'],
   ['title', DERIVED, '"Tide card, A6"', '"Tides, A6"', 'wording'],
   ['note', DERIVED, '"Dry it flat."', '"Dry it flat.", "Press it."', 'wording'],
   ['tags', DERIVED, 'tides, flat', 'tides', 'wording'],
@@ -124,6 +125,22 @@ describe('what follows on paper', () => {
     const back = onlyChange(compareTexts(before.replace(from, to), before));
     expect(back.consequences.join(' ')).toBe(consequences);
   });
+});
+
+test('a paper of which nobody knows the weight is a paper like others', () => {
+  const unweighed = DERIVED.replace('  weight: 120 gsm\n', '');
+  expect(
+    onlyChange(compareTexts(unweighed, unweighed.replace('450 x 320', '480 x 330'))).consequences,
+  ).toEqual(['restock']);
+  expect(onlyChange(compareTexts(unweighed, DERIVED)).consequences).toEqual(['restock']);
+});
+
+test('one paper for both, and then another for the lining: the envelope itself is of what it was', () => {
+  const lined = recipe('liner: inset 4\n  liner-paper: chart');
+  const { consequences } = onlyChange(
+    compareTexts(lined, lined.replace('liner-paper: chart', 'liner-paper: slate')),
+  );
+  expect(consequences).toEqual(['restock']);
 });
 
 test('a flat envelope that becomes a box asks for all of it', () => {

@@ -190,6 +190,30 @@ describe('envelopes that come, go, or are called otherwise', () => {
     expect(said(compareFiles(BOOK, after))).toEqual(['removed half-letter', 'added half-tides']);
   });
 
+  /* All but the name has to be the same: else it is another envelope, and nobody knows that it was the first. */
+  test.each([
+    ['what is expected', '  expect blank = 207\n', '  expect blank > 207\n'],
+    ['how near it is expected', '  expect blank = 207\n', '  expect blank = 207 +- 1\n'],
+    ['the class of post that is expected', '  expect post de-kompakt\n', '  expect post de-standard\n'],
+    ['a property more', '', '  shift: 2\n'],
+    ['what its paper weighs', 'weight: 120 gsm', 'weight: 130 gsm'],
+    ['what its paper costs', 'weight: 120 gsm', 'weight: 120 gsm\n  price: 2'],
+  ])('another name, and otherwise %s: one less and one more', (_, from, to) => {
+    const text = `units mm\npaper laid {\n  weight: 120 gsm\n}\nenvelope tides {\n  card: A6\n  paper: laid\n${from.startsWith('weight') ? '' : from}}\n`;
+    const after = (
+      from === '' ? text.replace('}\n', `}\n`).replace(/\}\n$/, `${to}}\n`) : text.replace(from, to)
+    ).replace('envelope tides', 'envelope moon');
+    expect(said(compareTexts(text, after))).toEqual(['added moon', 'removed tides']);
+  });
+
+  test('another name, and the statements in another order, one of them twice and one a default: renamed', () => {
+    const text =
+      'units mm\nenvelope tides {\n  card: A6\n  tags: ebb, flood\n  seam: 12\n  expect blank > 100\n  expect layers > 0\n  expect post de-maxi\n  expect post de-gross\n}\n';
+    const after =
+      'units mm\nenvelope moon {\n  expect post de-gross\n  expect post de-maxi\n  expect layers > 0\n  expect blank > 10 cm\n  expect layers > 0\n  shift: default\n  seam: 12\n  tags: flood, ebb\n  card: A6\n}\n';
+    expect(said(compareTexts(text, after))).toEqual(['renamed moon']);
+  });
+
   test('another name and other units, by which what is left out goes', () => {
     const text = 'units mm\nenvelope tides {\n  card: A6\n}\n';
     const after = text.replace('units mm', 'units in').replace('envelope tides', 'envelope moon');
@@ -245,6 +269,34 @@ describe('envelopes that cannot be read on one side', () => {
     const two =
       'units mm\nenvelope tides {\n  card: A6\n  expect blank = 99\n}\nenvelope moon {\n  card: A5\n}\n';
     expect(said(compareTexts(two, two.replace(/envelope moon[^}]*\}\n/, '')))).toEqual(['removed moon']);
+  });
+});
+
+describe('what one edit is, and what several are', () => {
+  const house = (seam: string, ease: string): string =>
+    `units mm\nstyle house {\n  seam: ${seam}\n}\nstyle annex like house {\n  ease: ${ease}\n}\nenvelope tides like annex {\n  card: A6\n}\nenvelope moon like house {\n  card: A5\n}\n`;
+
+  test('styles stand in order of their names, each with those that it reaches', () => {
+    const { shared } = compareTexts(house('12', '5'), house('14', '6'));
+    expect(shared.map(sharedWords)).toEqual(['style annex, ease: tides', 'style house, seam: moon tides']);
+  });
+
+  test('a statement that moves from one style to another, and changes on the way, is an edit only where it went', () => {
+    const before = house('12', '5');
+    const after = before.replace('  seam: 12\n', '').replace('ease: 5', 'ease: 5\n  seam: 14');
+    const difference = compareTexts(before, after);
+    expect(difference.shared.map(sharedWords)).toEqual(['style house, seam: moon']);
+    expect(said(difference)).toEqual(['changed moon', 'changed tides']);
+  });
+
+  test('a statement that is taken out of a style, and one that is put in', () => {
+    const with5 = house('12', '5');
+    const without = with5.replace('  ease: 5\n', '');
+    for (const [before, after] of [
+      [with5.replace('ease: 5', 'ease: 7'), without],
+      [without, with5.replace('ease: 5', 'ease: 7')],
+    ] as const)
+      expect(compareTexts(before, after).shared.map(sharedWords)).toEqual(['style annex, ease: tides']);
   });
 });
 

@@ -30,8 +30,9 @@ const example = (name: string): readonly [Files, Files] => {
 const ebb = (...statements: readonly string[]): string =>
   ['units mm', '', 'envelope ebb {', ...statements.map((statement) => `  ${statement}`), '}', ''].join('\n');
 
+const ajv = new Ajv({ allErrors: true, allowUnionTypes: true });
+
 const errorsOf = (each: object, value: unknown): unknown => {
-  const ajv = new Ajv({ allErrors: true, allowUnionTypes: true });
   ajv.validate(each, value);
   return ajv.errors;
 };

@@ -1,6 +1,7 @@
 /* A difference as people and programs are handed it: two states of a recipe, and what is said of them in every format. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
+import { renderHtml } from '../../src/diff/render-html.js';
 import { renderJson } from '../../src/diff/render-json.js';
 import { renderMarkdown } from '../../src/diff/render-markdown.js';
 import { renderText } from '../../src/diff/render-text.js';
@@ -19,6 +20,45 @@ test.each(names)('%s: in the terminal, to paste into a review, for programs', as
   await expect(renderText(difference)).toMatchFileSnapshot(`${name}.changes.txt`);
   await expect(renderMarkdown(difference)).toMatchFileSnapshot(`${name}.changes.md`);
   await expect(renderJson(difference)).toMatchFileSnapshot(`${name}.changes.json`);
+});
+
+/** Only what stands on it: how the page is set is none of what is said. */
+const onThePage = (html: string): string => html.slice(html.indexOf('<body>'));
+
+test.each(names)('%s: on a page', async (name) => {
+  const page = onThePage(renderHtml(differenceOf(name)));
+  await expect(page).toMatchFileSnapshot(`${name}.changes.html`);
+});
+
+test('a page says what it is before anything is shown: its language, its letters, its title', () => {
+  const html = renderHtml(differenceOf('only-layout'));
+  expect(html).toMatch(/^<!doctype html>\n<html lang="en">/);
+  const head = html.slice(0, html.indexOf('<body>'));
+  for (const said of [
+    '<meta charset="utf-8"/>',
+    'http-equiv="Content-Security-Policy" content="default-src &#39;none&#39;; img-src data:; style-src &#39;unsafe-inline&#39;"',
+    '<meta name="viewport" content="width=device-width, initial-scale=1"/>',
+    '<title>What changed in the recipes</title>',
+  ])
+    expect(head.replaceAll("'", '&#39;')).toContain(said);
+});
+
+test('a picture stands with the envelope that it shows, and says so to who cannot see it', () => {
+  const html = renderHtml(differenceOf('shared-ease'), new Map([['half-letter', '<svg>\ud800</svg>']]));
+  const [, ours = '', others = ''] = html.split('<h2><code>');
+  expect(ours).toContain('alt="half-letter: what it was, and what it is"');
+  // Half a character cannot be written in an address; its place is kept.
+  expect(ours).toContain(`src="data:image/svg+xml,${encodeURIComponent('<svg>\ufffd</svg>')}"`);
+  expect(others).not.toContain('<img');
+});
+
+test('where nothing could be told, whoever looks is told which state has the mistakes', () => {
+  const good = 'units mm\nenvelope tides {\n  card: A6\n}\n';
+  const [older, newer] = [{ 't.plica': good }, { 't.plica': good.replace('A6', 'A66') }];
+  const said = 'Its file has mistakes in the newer state: what became of it cannot be told.';
+  expect(renderText(compareFiles(older, newer), undefined, 200)).toContain(said);
+  expect(renderText(compareFiles(newer, older), undefined, 200)).toContain(said.replace('newer', 'older'));
+  expect(renderHtml(compareFiles(older, newer))).toContain('<span class="paper">cannot be read</span>');
 });
 
 test.each(names)('%s: no line in the terminal is wider than 80 columns', (name) => {

@@ -103,14 +103,43 @@ describe('a statement that comes to something else', () => {
       'expect seal-mark: nothing → = 7 3/16, here',
     ],
     [
+      'a let in what is expected',
+      '= 11 1/4',
+      '= (11 + hand) +- hand',
+      'expect blank: = 11 1/4, here → = (11 + hand) +- hand (= 11 1/16 in +- 1/16 in), here',
+    ],
+    [
       'a class of post that is expected',
       'expect blank',
       'expect post us-letter\n  expect blank',
       'expect post: nothing → us-letter, here',
     ],
+    [
+      'a class of post that a style expects',
+      'expect crossing',
+      'expect  post  us-letter\n  expect crossing',
+      'expect post: nothing → us-letter, style house',
+    ],
+    [
+      'with more space than need be',
+      '  expect blank = 11 1/4',
+      '  expect   blank   =   11',
+      'expect blank: = 11 1/4, here → =   11, here',
+    ],
   ];
   test.each(ROWS)('%s', (_, from, to, said) => {
     expect(writtenOf(edited([from, to]))).toEqual([said]);
+  });
+
+  test('a class of post that is expected no longer', () => {
+    const before = edited([
+      'expect blank',
+      'expect post us-letter\n  expect post de-kompakt\n  expect blank',
+    ]);
+    const after = before.replace('  expect post us-letter\n', '');
+    expect(onlyChange(compareTexts(before, after)).written.map(words)).toEqual([
+      'expect post: us-letter, here → nothing',
+    ]);
   });
 
   test('a fixed blank takes the place of the style’s seam', () => {
@@ -159,6 +188,54 @@ describe('a statement that comes to something else', () => {
     expect(onlyChange(compareTexts(text, text.replace('units in', 'units mm'))).written.map(words)).toEqual([
       'units: in, here → mm, here',
     ]);
+  });
+});
+
+/* Where a text does not tell its value (a name, a sum), the value is read out beside it, as a recipe could write it. */
+describe('what a name or a sum comes to', () => {
+  const HEAD = 'units in\n\nlet hand = 1/16\n\npaper kraft {\n  weight: 118 gsm\n}\n\n';
+  const tides = (line: string): string =>
+    `${HEAD}envelope tides {\n  card: 8 1/2 x 5 1/2\n  paper: kraft\n  ${line}\n}\n`;
+  const ROWS: readonly (readonly [line: string, reading: string | null])[] = [
+    ['seam: hand * 8', '1/2 in'],
+    ['ease: hand * 4', '1/4 in'],
+    ['ease: hand * 4 x hand * 6', '1/4 x 3/8 in'],
+    // 3 mm is on no ruler of sixteenths, and is read as what it is.
+    ['seam: 1 mm * 12', '12 mm'],
+    ['ease: hand * 4 x 5 mm', '1/4 in x 5 mm'],
+    ['tolerance: hand / 3', '0.02083 in'],
+    ['side-mark: hand * 88', '5 1/2 in'],
+    ['side-mark: hand * 88, hand * 90', '5 1/2 in, 5 5/8 in'],
+    ['side-mark: hand * 88, 5 1/2', '5 1/2 in'],
+    ['flap: blunt (hand * 4)', 'blunt 1/4 in'],
+    ['flap: blunt (hand * 4) rounded (hand * 2)', 'blunt 1/4 in rounded 1/8 in'],
+    ['flap: rounded (hand * 2)', 'rounded 1/8 in'],
+    ['flap: pointed', null],
+    ['flap: blunt 1/4', null],
+    ['liner: inset (hand * 2)', 'inset 1/8 in'],
+    ['liner: inset 1/8', null],
+    ['contents: 2 * 3 g', '6 g'],
+    ['seam: 1/2 in', null],
+    ['blank: 11 1/4', null],
+    ['ease: 1/4 x 3/8', null],
+    ['tags: x-mas', null],
+  ];
+  test.each(ROWS)('%s', (line, reading) => {
+    const { written } = onlyChange(compareTexts(tides('title: "Tides"'), tides(line)));
+    const property = line.slice(0, line.indexOf(':'));
+    expect(written.find((change) => change.property === property)?.after?.reading).toBe(reading);
+  });
+
+  test.each([
+    ['layers < 2 * 3', '< 6'],
+    ['mass < 2 * 10 g', '< 20 g'],
+    ['bare < 2 mm * 10 mm', '< 20 mm²'],
+    ['blank = hand * 180', '= 11 1/4 in'],
+    ['blank = hand * 180 +- hand', '= 11 1/4 in +- 1/16 in'],
+    ['blank = 11 1/4 +- 1/16', null],
+  ])('expect %s', (expected, reading) => {
+    const { written } = onlyChange(compareTexts(tides('title: "Tides"'), tides(`expect ${expected}`)));
+    expect(written.find(({ property }) => property.startsWith('expect'))?.after?.reading).toBe(reading);
   });
 });
 
