@@ -35,7 +35,7 @@ export function parse(source: Source): Parsed {
   const laid = layOut(source, lexed.tokens);
   const slips = inOrder([...outside(lexed.diagnostics, laid.passed), ...laid.diagnostics]);
   if (slips.length > mostSlips) return unread(tooMany(slips));
-  parser ??= new RecipeParser({ validate: false });
+  parser ??= new RecipeParser({ analyse: false });
   const parsed = parser.read(source, laid.tokens);
   const found = oneForAPlace(inOrder([...slips, ...parsed.diagnostics]));
   if (found.length > mostSlips) return unread(tooMany(found));

@@ -1,9 +1,4 @@
-import {
-  EmbeddedActionsParser,
-  type IRecognitionException,
-  isRecognitionException,
-  type TokenType,
-} from 'chevrotain';
+import { type IRecognitionException, isRecognitionException, type TokenType } from 'chevrotain';
 import type { Diagnostic } from '../src/diagnostics/diagnostic.js';
 import type {
   AtomNode,
@@ -31,6 +26,7 @@ import type { Source } from '../src/text/source.js';
 import type { Span } from '../src/text/span.js';
 import { type BrokenLine, brokenEntry, brokenHeader, brokenLet, nothing } from './broken.js';
 import { explain } from './messages/explain.js';
+import { PreparedParser } from './prepared-parser.js';
 import { mostSlips } from './slip.js';
 import { endOf, is, spanOf, type Token } from './token.js';
 import {
@@ -78,7 +74,7 @@ const silent = {
  * The grammar. It is handed lines whose braces pair (layout/), so a slip never reaches past its line: the line it is
  * on comes back with nothing in the broken place, and parsing goes on with the next.
  */
-export class RecipeParser extends EmbeddedActionsParser {
+export class RecipeParser extends PreparedParser {
   #source: Source = { name: '', text: '', lineStarts: [0] };
   #diagnostics: Diagnostic[] = [];
   /** Something on this line was wrong and has been reported; its value is not to be used. */
@@ -86,9 +82,11 @@ export class RecipeParser extends EmbeddedActionsParser {
   /** Where the present line begins among the tokens. */
   #lineStart = 0;
 
-  constructor({ validate }: { readonly validate: boolean }) {
-    super([...vocabulary], { maxLookahead: 1, skipValidations: !validate, errorMessageProvider: silent });
-    this.performSelfAnalysis();
+  /** `analyse`: the library records, validates and analyses the grammar itself, for whoever wants to see what it finds. */
+  constructor({ analyse }: { readonly analyse: boolean }) {
+    super([...vocabulary], { maxLookahead: 1, errorMessageProvider: silent });
+    if (analyse) this.performSelfAnalysis();
+    else this.prepare();
   }
 
   read(source: Source, tokens: Token[]) {

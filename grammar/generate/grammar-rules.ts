@@ -32,7 +32,7 @@ export interface GrammarRule {
 
 /** Every rule of the parser, in the order in which it declares them. */
 export const grammarRules = (): readonly GrammarRule[] =>
-  new RecipeParser({ validate: false })
+  new RecipeParser({ analyse: true })
     .getSerializedGastProductions()
     .map((rule) => ({ name: nameOf(rule), part: sequence(rule) }));
 

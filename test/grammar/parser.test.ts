@@ -22,7 +22,7 @@ function valueOf(text: string): string {
 
 describe('the grammar', () => {
   test('is found sound by the parser library, with one token of lookahead', () => {
-    expect(() => new RecipeParser({ validate: true })).not.toThrow();
+    expect(() => new RecipeParser({ analyse: true })).not.toThrow();
   });
 
   test('is used whole by the kitchen sink', async () => {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { ebnf } from '../../grammar/generate/ebnf.js';
 import { grammarRules } from '../../grammar/generate/grammar-rules.js';
+import { lookahead } from '../../grammar/generate/lookahead.js';
 import { railroadPage } from '../../grammar/generate/railroad.js';
 import { SPELLINGS } from '../../grammar/spellings.js';
 import { importsOf, programFiles } from './rooms.js';
@@ -8,6 +9,10 @@ import { importsOf, programFiles } from './rooms.js';
 describe('what is made from the grammar is as the grammar is now (`npm run bless` makes it anew)', () => {
   test('plica.ebnf', async () => {
     await expect(ebnf()).toMatchFileSnapshot('../../grammar/plica.ebnf');
+  });
+
+  test('lookahead.json', async () => {
+    await expect(lookahead()).toMatchFileSnapshot('../../grammar/lookahead.json');
   });
 
   test('railroad.html', async () => {
