@@ -1,7 +1,7 @@
 /// <reference lib="dom" />
 /// <reference lib="dom.iterable" />
-import type { fitOf, Holds } from './fit-of.js';
-import type { readQuery, Sizes } from './read-query.js';
+import type { Fit, fitOf, Holds } from './fit-of.js';
+import type { Query, readQuery, Sizes } from './read-query.js';
 
 /** What the page is told of each envelope. */
 export interface Listed extends Holds {
@@ -17,6 +17,11 @@ export interface PageData {
   readonly units: string;
   readonly sizes: Sizes;
   readonly rows: readonly Listed[];
+}
+
+interface Found {
+  readonly row: Listed;
+  readonly fit: Fit;
 }
 
 /** What runs in the page, and names nothing outside itself but what it is handed. */
@@ -35,11 +40,9 @@ export function client(tools: { readonly readQuery: typeof readQuery; readonly f
   /** Whether recipes stand as they fit a card, and not in the order of the book. */
   let isSorted = false;
 
-  const search = (): void => {
-    const typed = field('q').value;
-    const { card, thick, words } = tools.readQuery(typed, data.sizes, data.units);
+  const found = ({ card, thick, words }: Query): readonly Found[] => {
     const [tag, paper, depth] = [field('tag').value, field('paper').value, field('depth').value];
-    const found = data.rows.flatMap((row) => {
+    const all = data.rows.flatMap((row) => {
       const fit = tools.fitOf(row, card, thick);
       const wanted =
         fit !== null &&
@@ -49,27 +52,36 @@ export function client(tools: { readonly readQuery: typeof readQuery; readonly f
         (depth === '' || (depth === 'flat') === (row.depth === 0));
       return wanted ? [{ row, fit }] : [];
     });
-    if (card) found.sort((a, b) => a.fit.width + a.fit.height - b.fit.width - b.fit.height);
-    const fits = new Map(found.map(({ row, fit }) => [row.name, fit]));
+    return card ? all.sort((a, b) => a.fit.width + a.fit.height - b.fit.width - b.fit.height) : all;
+  };
+
+  const inWords = ({ turned, width, height, depth }: Fit): string =>
+    `takes it with ${said(width)} and ${said(height)} to spare${turned ? ', the other way round' : ''}${depth === null ? '' : `, ${said(depth)} in depth`}`;
+
+  /** Shows what was found and nothing else, and how each takes the card. */
+  const show = (shown: readonly Found[], card: Query['card']): void => {
+    const fits = new Map(shown.map(({ row, fit }) => [row.name, fit]));
     for (const { name } of data.rows) {
       const fit = fits.get(name);
       for (const place of [articleOf(name), document.getElementById(`row-${name}`)])
         if (place) place.hidden = fit === undefined;
       const note = articleOf(name)?.querySelector('.fit');
-      if (note)
-        note.textContent =
-          fit && card
-            ? `takes it with ${said(fit.width)} and ${said(fit.height)} to spare${fit.turned ? ', the other way round' : ''}${fit.depth === null ? '' : `, ${said(fit.depth)} in depth`}`
-            : '';
+      if (note) note.textContent = fit && card ? inWords(fit) : '';
     }
     for (const section of document.querySelectorAll<HTMLElement>('.recipes'))
       section.hidden = section.querySelector('details:not([hidden])') === null;
-    if (card || isSorted)
-      for (const { row } of [...(card ? found : data.rows.map((each) => ({ row: each })))].reverse()) {
-        const article = articleOf(row.name);
-        article?.parentElement?.querySelector('h2')?.after(article);
-      }
-    isSorted = card !== null;
+  };
+
+  /** Puts recipes into this order, each in its section. */
+  const arrange = (rows: readonly Listed[]): void => {
+    for (const { name } of [...rows].reverse()) {
+      const article = articleOf(name);
+      article?.parentElement?.querySelector('h2')?.after(article);
+    }
+  };
+
+  /** What was asked for, as it was understood, and how many answer to it. */
+  const told = ({ card, thick, words }: Query, count: number): string => {
     const asked = [
       ...(card
         ? [`a card ${said(Math.max(card.width, card.height))} × ${said(Math.min(card.width, card.height))}`]
@@ -77,15 +89,29 @@ export function client(tools: { readonly readQuery: typeof readQuery; readonly f
       ...(thick === null ? [] : [`${said(thick)} thick`]),
       ...words.map((word) => `“${word}”`),
     ];
-    const count = found.length === 1 ? '1 envelope' : `${found.length} envelopes`;
-    answer.textContent =
-      asked.length === 0
-        ? `${count}.`
-        : `Read as ${asked.join(', ')}: ${count}${found.length === 0 ? '. Try a size, as 5 x 7 in or A6, or fewer words' : ''}.`;
+    const counted = count === 1 ? '1 envelope' : `${count} envelopes`;
+    return asked.length === 0
+      ? `${counted}.`
+      : `Read as ${asked.join(', ')}: ${counted}${count === 0 ? '. Try a size, as 5 x 7 in or A6, or fewer words' : ''}.`;
+  };
+
+  /** The page's address says what is looked for, so that it can be handed on. */
+  const remember = (): void => {
     const state = new URLSearchParams();
     for (const name of ['q', 'tag', 'paper', 'depth'])
       if (field(name).value !== '') state.set(name, field(name).value);
     history.replaceState(null, '', `${state.size > 0 ? `?${state}` : location.pathname}${location.hash}`);
+  };
+
+  const search = (): void => {
+    const query = tools.readQuery(field('q').value, data.sizes, data.units);
+    const shown = found(query);
+    show(shown, query.card);
+    if (query.card) arrange(shown.map(({ row }) => row));
+    else if (isSorted) arrange(data.rows);
+    isSorted = query.card !== null;
+    answer.textContent = told(query, shown.length);
+    remember();
   };
 
   const openAsked = (): void => {

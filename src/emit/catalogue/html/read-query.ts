@@ -37,23 +37,11 @@ export function readQuery(typed: string, sizes: Sizes, units: string): Query {
     '⅓': '1/3',
     '⅔': '2/3',
   };
+  /** Into how many parts a sheet's long side is folded, once or twice. */
+  const folds: { [word: string]: readonly number[] } = { half: [2], third: [3], quarter: [2, 2] };
   const number = '(\\d+/\\d+|\\d+(?:[.,]\\d+)?(?:[ -]\\d+/\\d+)?|\\.\\d+)';
   const unit = '(mm|cm|inches|inch|in|mil|"|″)?';
-  const idle = [
-    'a',
-    'an',
-    'the',
-    'for',
-    'my',
-    'of',
-    'card',
-    'cards',
-    'envelope',
-    'envelopes',
-    'takes',
-    'fits',
-    'please',
-  ];
+  const idle = 'a an the for my of card cards envelope envelopes takes fits please'.split(' ');
   const valueOf = (written: string): number =>
     written
       .replace(',', '.')
@@ -65,6 +53,7 @@ export function readQuery(typed: string, sizes: Sizes, units: string): Query {
   const inMm = (value: string | undefined, its: string | undefined, other?: string): number =>
     valueOf(value ?? '') * (perUnit[its ?? other ?? units] ?? 1);
 
+  /** What is not read yet: pieces are taken out of it. */
   let rest = ` ${typed.toLowerCase()} `
     .replace(/[½¼¾⅛⅜⅝⅞⅓⅔]/g, (glyph) => ` ${glyphs[glyph]}`)
     .replace(/[,;.?!](?= )/g, ' ')
@@ -74,36 +63,36 @@ export function readQuery(typed: string, sizes: Sizes, units: string): Query {
     if (found) rest = `${rest.slice(0, found.index)} ${rest.slice(found.index + found[0].length)}`;
     return found;
   };
-  const depth =
-    take(new RegExp(`(?:up to |at most |max )?${number} ?${unit} ?(?:thick|deep|high)\\b`)) ??
-    take(new RegExp(`(?:up to|at most) ${number} ?${unit}(?![a-z])`));
-  const size = take(new RegExp(`${number} ?${unit} ?(?:x|×|by) ?${number} ?${unit}(?![a-z])`));
-  let card: { width: number; height: number } | null = null;
-  if (size) card = { width: inMm(size[1], size[2], size[4]), height: inMm(size[3], size[4], size[2]) };
-  else {
+
+  const takeThick = (): number | null => {
+    const thick =
+      take(new RegExp(`(?:up to |at most |max )?${number} ?${unit} ?(?:thick|deep|high)\\b`)) ??
+      take(new RegExp(`(?:up to|at most) ${number} ?${unit}(?![a-z])`));
+    return thick && inMm(thick[1], thick[2]);
+  };
+  const takeSize = (): Query['card'] => {
+    const size = take(new RegExp(`${number} ?${unit} ?(?:x|×|by) ?${number} ?${unit}(?![a-z])`));
+    return size && { width: inMm(size[1], size[2], size[4]), height: inMm(size[3], size[4], size[2]) };
+  };
+  const takeSheet = (): Query['card'] => {
     const words = rest.trim().split(' ');
     const at = words.findIndex((word) => Object.hasOwn(sizes, word));
-    const named = sizes[words[at] ?? ''];
-    if (named) {
-      let [width, height] = named;
-      const parts: { [fold: string]: number } = { half: 2, third: 3, quarter: 4 };
-      const fold = parts[words[at - 1] ?? ''] ?? 1;
-      const halve = (): void => {
-        [width, height] = [height / 2, width].sort((a, b) => a - b) as [number, number];
-      };
-      if (fold === 3) [width, height] = [height / 3, width].sort((a, b) => a - b) as [number, number];
-      if (fold === 2 || fold === 4) halve();
-      if (fold === 4) halve();
-      card = { width, height };
-      words.splice(fold === 1 ? at : at - 1, fold === 1 ? 1 : 2);
-      rest = words.join(' ');
-    }
-  }
-  const fits =
-    card !== null && card.width > 0 && card.height > 0 && Number.isFinite(card.width + card.height);
-  return {
-    card: fits ? card : null,
-    thick: depth ? inMm(depth[1], depth[2]) : null,
-    words: rest.split(' ').filter((word) => /[\p{L}\p{N}]/u.test(word) && !(fits && idle.includes(word))),
+    const sheet = sizes[words[at] ?? ''];
+    if (sheet === undefined) return null;
+    const parts = folds[words[at - 1] ?? ''] ?? [];
+    const [width, height] = parts.reduce<readonly number[]>(
+      ([short = 0, long = 0], part) => [long / part, short].sort((a, b) => a - b),
+      sheet,
+    );
+    words.splice(parts.length === 0 ? at : at - 1, parts.length === 0 ? 1 : 2);
+    rest = words.join(' ');
+    return { width: width ?? 0, height: height ?? 0 };
   };
+
+  const thick = takeThick();
+  const read = takeSize() ?? takeSheet();
+  const card =
+    read && read.width > 0 && read.height > 0 && Number.isFinite(read.width + read.height) ? read : null;
+  const isAsked = (word: string): boolean => /[\p{L}\p{N}]/u.test(word) && !(card && idle.includes(word));
+  return { card, thick, words: rest.split(' ').filter(isAsked) };
 }
