@@ -48,7 +48,7 @@ test('which papers hold it, and which envelopes take it as they are', async () =
   expect(larger).not.toContain('half-letter');
 });
 
-test('as JSON, in mm', async () => {
+test('`--format json` writes what fits with lengths in mm', async () => {
   const { out } = await plica('fit a.plica --sheet 12x12in --format json', { files });
   const read = JSON.parse(out);
   expect(read).toMatchObject({ format: 'plica-fit', version: 1 });

@@ -57,7 +57,7 @@ test.each(['pdf', 'html', 'csv', 'md', 'json'])(
   },
 );
 
-test('no recipe is needed for it', async () => {
+test('a book is made from facts where no recipe is at hand', async () => {
   const files = Object.fromEntries(
     Object.entries(await made()).filter(
       ([path]) => !path.endsWith('.plica') || path.endsWith('catalogue.plica'),

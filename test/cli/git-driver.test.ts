@@ -76,7 +76,7 @@ test('what a recipe uses is read from the work tree; a style tells of all the re
   expect(out).not.toMatch(/^far:/m);
 });
 
-test('a style that is new, or gone', () => {
+test('a file of styles alone is told by its name when it is new, or gone', () => {
   const repository = scratchRepository();
   repository.commit('A style', { 'house.plica': HOUSE('1/4') });
   repository.put({ 'house.plica': null });

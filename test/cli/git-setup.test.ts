@@ -54,7 +54,7 @@ test('what is printed, typed into a shell, sets what --apply sets', async () => 
   expect(settings(typed).split('\n').sort()).toEqual(settings(applied).split('\n').sort());
 });
 
-test('twice is once', async () => {
+test('set up twice, nothing more is written than by once', async () => {
   const repository = scratchRepository();
   await setup(repository, '--apply', '--external');
   const once = { attributes: attributes(repository), settings: settings(repository) };

@@ -207,7 +207,7 @@ test('names that look like something else are only names', () => {
   expect(repository.git('status', '--porcelain', '--untracked-files')).not.toContain('?? x');
 });
 
-test('from a folder below', () => {
+test('in a folder below, `git diff --relative` tells the same figures', () => {
   const repository = setUp();
   repository.commit('Cards', { 'cards/tide.plica': CARD('8 1/2'), 'cards/house.plica': HOUSE('1/4') });
   repository.put({ 'cards/tide.plica': CARD('8') });

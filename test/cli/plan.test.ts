@@ -60,7 +60,7 @@ describe('a plan in words', () => {
   });
 });
 
-test('as JSON, in mm', async () => {
+test('`--format json` writes the plan with lengths in mm', async () => {
   const { out } = await plica('plan a.plica --format json', { files });
   const { format, version, batches } = JSON.parse(out);
   expect({ format, version }).toEqual({ format: 'plica-plan', version: 1 });
@@ -84,7 +84,7 @@ test('as CSV, a line for each thing that a cut leaves', async () => {
   expect(lines).toHaveLength(5);
 });
 
-test('as files', async () => {
+test('`--out` writes a sheet, the cuts as a table and as JSON, and a picture of each layout', async () => {
   const { code, err, files: written } = await plica('plan a.plica --out out', { files });
   expect(code).toBe(0);
   expect(err).toContain('wrote out/spring.plan.pdf');

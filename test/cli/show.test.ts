@@ -30,7 +30,7 @@ test('all envelopes of what is given, or the one that is named', async () => {
   expect(one.out).toContain('keepsake');
 });
 
-test('a name that is not there', async () => {
+test('a name that is not there is met with the nearest', async () => {
   expect(await plica('show a.plica --only half-leter', { files: { 'a.plica': TWO } })).toMatchObject({
     code: 2,
     out: '',

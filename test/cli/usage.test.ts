@@ -27,7 +27,7 @@ test.each(COMMANDS.map(({ name }) => name))(
   },
 );
 
-test('the version', async () => {
+test('`--version` prints the number alone', async () => {
   expect(await plica('--version')).toMatchObject({ code: 0, out: '0.1.0\n', err: '' });
 });
 

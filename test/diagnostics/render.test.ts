@@ -136,7 +136,7 @@ test('colours come from the palette alone', () => {
   expect(text).toContain('<W:^^ here>');
 });
 
-test('the last line counts', () => {
+test('the last line counts errors, warnings and notes', () => {
   const at = spanAt(recipe, '10');
   const many = [
     finding({ at }),

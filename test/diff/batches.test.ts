@@ -33,7 +33,7 @@ test('another spelling of the same is no change', async () => {
   expect(await compare(SPRING, spelt)).toMatchObject({ code: 0, out: 'Nothing changed\n' });
 });
 
-test('one that comes or goes', async () => {
+test('a batch that comes or goes is told as added or removed', async () => {
   expect((await compare(RECIPES, SPRING)).out).toContain('batch spring: added');
   expect((await compare(SPRING, RECIPES)).out).toContain('batch spring: removed');
 });

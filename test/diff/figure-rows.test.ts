@@ -43,7 +43,7 @@ test('what follows from it is told in decimals', () => {
   ]);
 });
 
-test('counts, masses and areas', () => {
+test('counts, masses and areas are told with their difference, each in its unit', () => {
   expect(row(figure('per-sheet', [6], [4], 'count'))).toEqual([['blanks from a sheet', '6', '4', '-2']]);
   // An ounce is 453.59237/16 g.
   expect(row(figure('mass', [10], [12.5], 'mass'), millimetres)).toEqual([

@@ -10,7 +10,7 @@ import { exchanged, shortRecipes, slipped } from '../support/texts.js';
 
 const recipe = fc.oneof(fc.constantFrom(...shortRecipes), exchanged, slipped);
 
-test('any two recipes', () => {
+test('any two recipes are compared in every format, without a nonsense figure, twice alike', () => {
   fc.assert(
     fc.property(recipe, recipe, (before, after) => {
       const difference = compareTexts(before, after);

@@ -160,7 +160,7 @@ test.each(Object.entries(specJobs()))('%s of the studio is plain SVG', async (_,
   for (const text of Object.values(await svgsOf(of))) expectPlain(readSvg(text));
 });
 
-test('so is any envelope', async () => {
+test('any envelope is plain SVG', async () => {
   await fc.assert(
     fc.asyncProperty(anyEnvelope, async (any) => expectPlain(await drawn(jobOf(any)))),
     { numRuns: 100, seed: 4 },
