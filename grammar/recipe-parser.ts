@@ -62,7 +62,7 @@ import {
   X,
 } from './tokens.js';
 
-/** The parser's own messages are never shown: messages.ts words every finding. */
+/** The parser's own messages are never shown: the files of messages/ word every finding. */
 const silent = {
   buildMismatchTokenMessage: () => '',
   buildNotAllInputParsedMessage: () => '',
