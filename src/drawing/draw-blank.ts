@@ -1,7 +1,7 @@
 import { blankCorners } from '../folding/blank.js';
 import { EDGES } from '../folding/corner-directions.js';
 import type { FlapName, Folding } from '../folding/folding.js';
-import { offcuts } from '../folding/outline.js';
+import { waste } from '../folding/waste.js';
 import { between, distance, type Point, turn } from '../plane/point.js';
 import type { Envelope } from '../recipe/recipe.js';
 import type { Span } from '../text/span.js';
@@ -29,7 +29,7 @@ const TRUE_SIZE: BlankStyle = { hatchSpacing: 1.5, hatchDegrees: RISING - SQUARE
 export function drawBlank(folding: Folding, envelope: Envelope, style: BlankStyle = TRUE_SIZE): Drawing {
   const whence = spans(envelope);
   return [
-    ...offcuts(folding).flatMap((offcut) => waste(folding, offcut.outline, style)),
+    ...waste(folding).flatMap((piece) => drawWaste(folding, piece.outline, style)),
     ...folding.glue.map((strip) => outline('glue', stripOutline(strip))),
     ...folding.creases.map((crease) =>
       line(scoreLayer(crease), crease.from, crease.to, whence.score(crease.flap)),
@@ -39,13 +39,13 @@ export function drawBlank(folding: Folding, envelope: Envelope, style: BlankStyl
   ];
 }
 
-/** Points this near the blank's edge lie on it, in mm (offcuts are computed on a grid of 1e-5 mm). */
+/** Points this near the blank's edge lie on it, in mm (waste is computed on a grid of 1e-5 mm). */
 const ON_EDGE = 1e-3;
 
-/** Hatching over an offcut, and those of its edges that were the blank's. */
-function waste({ blankOutline }: Folding, offcut: readonly Point[], style: BlankStyle): readonly Mark[] {
-  const edges = offcut.flatMap((from, index) => {
-    const to = offcut[(index + 1) % offcut.length] ?? from;
+/** Hatching over a piece of waste, and those of its edges that were the blank's. */
+function drawWaste({ blankOutline }: Folding, piece: readonly Point[], style: BlankStyle): readonly Mark[] {
+  const edges = piece.flatMap((from, index) => {
+    const to = piece[(index + 1) % piece.length] ?? from;
     const onBlank = blankOutline.some((start, corner) => {
       const end = blankOutline[(corner + 1) % blankOutline.length] ?? start;
       const off = (at: Point): number => Math.abs(turn(start, end, at)) / distance(start, end);
@@ -54,7 +54,7 @@ function waste({ blankOutline }: Folding, offcut: readonly Point[], style: Blank
     return onBlank ? [line('blank', from, to)] : [];
   });
   return [
-    ...hatch(offcut, style.hatchSpacing, style.hatchDegrees).map(({ from, to }) => line('waste', from, to)),
+    ...hatch(piece, style.hatchSpacing, style.hatchDegrees).map(({ from, to }) => line('waste', from, to)),
     ...edges,
   ];
 }

@@ -13,6 +13,7 @@ export interface Gauge {
   readonly marks: readonly GaugeMark[];
 }
 
+/** A mark to copy from the gauge onto the blank's edge, in mm. */
 export interface GaugeMark {
   readonly words: string;
   /** From the corner, along the edge. */

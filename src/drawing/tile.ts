@@ -21,6 +21,7 @@ export interface Tile {
   readonly joins: Drawing;
 }
 
+/** A drawing as so many pages. */
 export interface Tiling {
   readonly rows: number;
   readonly columns: number;

@@ -16,6 +16,7 @@ export interface Asked {
   readonly depth: number;
 }
 
+/** The greatest card that was found, and its envelope. */
 export interface Largest {
   readonly wish: Wish;
   readonly tried: Tried;

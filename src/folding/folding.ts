@@ -13,8 +13,11 @@ import type { CornerTreatment, Size } from '../recipe/recipe.js';
 
 /** The four flaps, each named like its corner of the blank. */
 export type FlapName = 'left' | 'right' | 'seal' | 'bottom';
+
+/** In the order in which tables and findings name them. */
 export const FLAP_NAMES: readonly FlapName[] = ['left', 'right', 'seal', 'bottom'];
 
+/** Something for each flap. */
 export type FlapRecord<T> = Readonly<Record<FlapName, T>>;
 
 /** A value for each flap. */
@@ -108,6 +111,7 @@ export interface Liner {
   readonly folds: readonly Segment[];
 }
 
+/** An envelope as it folds: outlines, pieces and what lies on them, in the blank's frame, in mm. */
 export interface Folding {
   readonly made: AsMade;
   /** The blank before trimming: a square (or rectangle) standing on its bottom corner. */

@@ -1,12 +1,9 @@
 import { clip, type HalfPlane } from '../plane/clip.js';
-import { flatten, type Path, type RoundedCorner, roundedPath } from '../plane/path.js';
-import type { Point } from '../plane/point.js';
-import { area, type Polygon, tidy } from '../plane/polygon.js';
-import { regionArea, subtract } from '../plane/region.js';
+import { type Path, type RoundedCorner, roundedPath } from '../plane/path.js';
+import { type Polygon, tidy } from '../plane/polygon.js';
 import { blankCorners } from './blank.js';
 import { besideCorners, endOf, notchRadius, treatmentAt } from './corners.js';
 import { firstScoreAt, isSide, NEIGHBOURS, OUTWARD, outerScoreAt, outwardOf } from './corner-directions.js';
-import { alongEdges, fromEdges } from './edge-frame.js';
 import { pointedHeight } from './flaps.js';
 import { type AsMade, eachFlap, type FlapName, type Folding } from './folding.js';
 
@@ -15,9 +12,6 @@ const AROUND: readonly FlapName[] = ['bottom', 'right', 'seal', 'left'];
 
 /** Points this near a score or a cut lie on it, in mm. */
 const ON_LINE = 1e-7;
-
-/** An offcut smaller than this is noise of the grid, in mm². */
-const OFFCUT_NOISE = 0.01;
 
 /** The blank before trimming, counter-clockwise from the bottom corner. */
 export function blankOutline({ blank }: AsMade): Polygon {
@@ -86,20 +80,4 @@ function freeEdge(
       ? { ...corner, radius: notchRadius(caliper) }
       : corner;
   });
-}
-
-export interface Offcut {
-  readonly kind: 'notch' | 'tip';
-  /** Counter-clockwise, arcs flattened to within 0.01 mm. */
-  readonly outline: Polygon;
-}
-
-/** What trimming takes off the blank: a piece with one of the blank's corners is a tip, any other a notch. */
-export function offcuts({ blankOutline: corners, cutOutline: outline }: Folding): readonly Offcut[] {
-  const isCorner = (at: Point): boolean =>
-    corners.some((corner) => Math.hypot(corner.x - at.x, corner.y - at.y) < 1e-4);
-  return subtract([corners.map(alongEdges)], [flatten(outline).map(alongEdges)])
-    .map((piece) => piece.map(fromEdges))
-    .filter((piece) => regionArea([piece]) > OFFCUT_NOISE && area(piece) > 0)
-    .map((piece) => ({ kind: piece.some(isCorner) ? 'tip' : 'notch', outline: piece }));
 }

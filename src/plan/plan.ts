@@ -16,6 +16,7 @@ export interface Piece extends Wanted {
   readonly names: readonly string[];
 }
 
+/** What is left of a sheet and is worth keeping, in mm. */
 export interface Offcut extends Size {
   /** On one sheet. */
   readonly count: number;
@@ -23,6 +24,7 @@ export interface Offcut extends Size {
   readonly serves: readonly string[];
 }
 
+/** One way to cut up a sheet, and how often it is taken. */
 export interface PlannedLayout {
   /** How many sheets are cut like this. */
   readonly sheets: number;
@@ -53,6 +55,7 @@ export interface PlannedPaper {
   readonly short: number | null;
 }
 
+/** An envelope that a batch asks for, and how many of it are cut. */
 export interface PlannedOrder {
   readonly order: CompiledOrder;
   /** With those for spoilage. */

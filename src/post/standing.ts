@@ -16,6 +16,7 @@ export interface PostPiece {
   readonly uneven: boolean;
 }
 
+/** What a class limits: lengths and the sum of all three in mm, mass in g, the longer side to the shorter as a ratio. */
 export type PostMeasure = 'length' | 'height' | 'thickness' | 'mass' | 'ratio' | 'sum';
 
 /** A limit that a piece does not keep. */
@@ -28,6 +29,7 @@ export type PostReason =
     }
   | { readonly measure: 'uneven' };
 
+/** What a class of post says to a piece. */
 export interface PostStanding {
   readonly class: PostClass;
   /** Null: it depends on what is not known. */

@@ -21,6 +21,7 @@ export type FlapShape =
 
 export type CornerTreatment = 'folded' | 'notched';
 
+/** A paper as meant; null is what nobody says. */
 export interface Paper {
   readonly name: string;
   readonly span: Span;

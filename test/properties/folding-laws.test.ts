@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { fold } from '../../src/folding/fold.js';
 import { measure } from '../../src/folding/measure.js';
-import { offcuts } from '../../src/folding/outline.js';
+import { waste } from '../../src/folding/waste.js';
 import { pathArea } from '../../src/plane/path.js';
 import { distance, type Point } from '../../src/plane/point.js';
 import { area, type Polygon } from '../../src/plane/polygon.js';
@@ -32,7 +32,7 @@ test('the pieces put together again are the cut blank, and with what was cut off
     const { pieces, cutOutline, made } = folding;
     const together = pieces.reduce((sum, { flat }) => sum + area(flat), 0);
     expect(Math.abs(together - pathArea(cutOutline))).toBeLessThan(0.5); // arcs are flattened to 0.01 mm
-    const cutOff = offcuts(folding).reduce((sum, { outline }) => sum + area(outline), 0);
+    const cutOff = waste(folding).reduce((sum, { outline }) => sum + area(outline), 0);
     expect(Math.abs(together + cutOff - made.blank.width * made.blank.height)).toBeLessThan(0.5);
   });
 });

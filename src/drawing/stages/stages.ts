@@ -1,5 +1,5 @@
 import type { Folding } from '../../folding/folding.js';
-import { offcuts } from '../../folding/outline.js';
+import { waste } from '../../folding/waste.js';
 import { OPEN } from '../../folding/pose.js';
 import type { Envelope } from '../../recipe/recipe.js';
 import { back } from './back.js';
@@ -29,7 +29,7 @@ export function stages(folding: Folding, envelope: Envelope): readonly Stage[] {
 
 /** Left out where nothing is cut. */
 function cutting(folding: Folding, envelope: Envelope): readonly Stage[] {
-  const kinds = new Set(offcuts(folding).map(({ kind }) => kind));
+  const kinds = new Set(waste(folding).map(({ kind }) => kind));
   if (kinds.size === 0) return [];
   const what = kinds.size > 1 ? 'notches and tips' : kinds.has('tip') ? 'the tips' : 'the notches';
   return [fromAbove(`Cut ${what}.`, (pen) => cutBlank(folding, envelope, pen))];
