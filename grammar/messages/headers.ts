@@ -1,4 +1,5 @@
 import type { Report } from '../../src/diagnostics/problem.js';
+import { nearest } from '../../src/text/nearest.js';
 import { meantName } from '../broken.js';
 import { shown } from '../slip.js';
 import { is, spanOf, type Token } from '../token.js';
@@ -27,6 +28,10 @@ export function headerName(stop: Stop): Report | null {
   if (before !== undefined && !is(before, BlockType) && !is(name, Word)) return null;
   if (is(token, OpenBrace)) return nameMissing(stop, type);
   if (is(line[2], Like) && token !== name) return null;
+  const [, second, third, ...others] = line.slice(1, -1);
+  if (is(name, Word) && is(second, Word) && is(third, Word) && others.length === 0) {
+    if (second !== undefined && nearest(second.image, ['like']).length > 0) return likeMisspelt(stop, second);
+  }
   const meant = meantName(line);
   if (is(token, Stray) && (meant === null || !/^[ -~]+$/.test(token.image))) return null;
   const end = line.findIndex((part, index) => index > 0 && !is(part, ...partsOfNames));
@@ -49,6 +54,14 @@ export function headerName(stop: Stop): Report | null {
       : { fix: [{ span: at, text: meant }] }),
   };
 }
+
+/** `envelope tides liek house {` */
+const likeMisspelt = ({ source }: Stop, word: Token): Report => ({
+  message: `\`${word.image}\` is written \`like\` here`,
+  at: spanOf(source, word),
+  help: 'write `like`',
+  fix: [{ span: spanOf(source, word), text: 'like' }],
+});
 
 const partsOfNames = [Word, NumberToken, X, Text, Unit, Minus, Stray];
 

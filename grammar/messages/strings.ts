@@ -103,12 +103,14 @@ export function quotedWord({ source, token, before }: Stop): Report | null {
 export function unquotedText({ source, line, token }: Stop): Report | null {
   if (!is(line[0], Word) || !is(line[1], Colon)) return null;
   const [first, second, third] = line.slice(2);
-  const isStray = is(token, Stray) && is(first, Word, FirstOfPhrase);
-  const apostrophe = isStray && token.image === "'";
-  const exclaimed = isStray && /^[!?]/.test(token.image) && /^(?:title|note)$/.test(line[0]?.image ?? '');
-  const words = apostrophe || exclaimed || (is(first, FirstOfPhrase) && is(second, Word) && is(third, Word));
+  const begun = is(first, Word, FirstOfPhrase);
+  const apostrophe = begun && is(token, Stray) && token.image === "'";
+  const quoted = is(token, Text) || (is(token, Stray) && /^[!?]/.test(token.image));
+  const sentence = begun && quoted && /^(?:title|note)$/.test(line[0]?.image ?? '');
+  const words = apostrophe || sentence || (is(first, FirstOfPhrase) && is(second, Word) && is(third, Word));
+  if (!words || first === undefined) return null;
   const last = line.at(-2);
-  if (!words || first === undefined || last === undefined) return null;
+  if (last === undefined) return null;
   const at = spanOf(source, first, last);
   const text = source.text.slice(at.start, at.end);
   return {

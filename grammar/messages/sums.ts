@@ -107,9 +107,15 @@ export function numbersSideBySide({ source, token, before }: Stop): Report | nul
   return {
     message: `${shown(before)} and ${shown(token)} stand side by side`,
     at: spanOf(source, before, token),
-    help: 'put an `x` between the sides of a size, a comma between the items of a list, a sign between values',
+    help: `${thousands(before, token)}put an \`x\` between the sides of a size, a comma between the items of a list, a sign between values`,
   };
 }
+
+/** `1 000` */
+const thousands = (before: Token, { image }: Token): string =>
+  /^\d{1,2}$/.test(before.image) && /^\d{3}$/.test(image)
+    ? `write \`${before.image}${image}\` if it is one number; else `
+    : '';
 
 /** `(5 + 3` */
 export function openBracket({ source, line, token }: Stop): Report | null {

@@ -41,7 +41,8 @@ export function readArguments(
     if (token.kind === 'positional') operands.push(token.value);
     if (token.kind !== 'option') continue;
     const option = options.find(({ name }) => name === token.name);
-    if (option === undefined) return unknownOption(command, token.rawName, options, commands);
+    if (option === undefined)
+      return unknownOption(command, asWritten(argv[token.index], token.rawName), options, commands);
     const value = token.value ?? null;
     const wrong = values.has(option.name)
       ? `\`--${option.name}\` is given twice`
@@ -68,6 +69,10 @@ const tokensOf = (argv: readonly string[], options: readonly Option[]) =>
     ),
   }).tokens;
 
+/** The name of an option as it was written: whole, where one hyphen makes several options of it. */
+const asWritten = (argument: string | undefined, name: string): string =>
+  /^-[A-Za-z]{2}/.test(argument ?? '') ? (argument ?? '').replace(/=.*$/s, '') : name;
+
 function unknownOption(
   { name }: Command,
   written: string,
@@ -80,8 +85,9 @@ function unknownOption(
     word,
     options.map((option) => option.name),
   ).slice(0, 1);
+  const isOurs = options.some((option) => option.name === word);
   const hint =
-    takers.length > 0
+    takers.length > 0 && !isOurs
       ? `; ${listed(
           takers.map((each) => each.name),
           'and',

@@ -69,6 +69,7 @@ function placesOf(host: Host, path: string): Places {
 
 /** What is wrong with a path that leads to nothing, with the names in its folder that may have been meant; else null. */
 export function wrongPath(host: Host, path: string): string | null {
+  if (path === '') return 'a path that was given is empty; the working folder is `.`';
   if (host.kind(path) !== 'missing') return null;
   const near = nearPaths(host, path).map((each) => visible(shown(each)));
   return trouble(path, `there is no such file or folder${didYouMean(near)}`);

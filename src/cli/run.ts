@@ -42,6 +42,9 @@ function refuse(host: Host, wrong: string, help: string): ExitCode {
 }
 
 function unknownCommand(written: string): string {
+  const [option] = nearest(written.replace(/^-+/, ''), ['version', 'help']);
+  if (written.startsWith('-') && (option !== undefined || /^-[vV]$/.test(written)))
+    return `there is no option \`${visible(written)}\`; did you mean \`--${option ?? 'version'}\`?`;
   if (written.startsWith('-'))
     return `the command comes first, then its options: \`plica check ${visible(written)}\``;
   const near = nearest(

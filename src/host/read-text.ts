@@ -42,16 +42,24 @@ const isMarked = (bytes: Uint8Array): boolean => MARK.every((byte, index) => byt
 function decoded(read: Read): TextRead {
   if (read.kind !== 'bytes') return read;
   const bytes = Buffer.from(read.bytes.buffer, read.bytes.byteOffset, read.bytes.byteLength);
+  if (isWide(bytes)) return { kind: 'unreadable', reason: UTF_16 };
   if (!isUtf8(bytes)) return { kind: 'unreadable', reason: notUtf8(bytes) };
   return isMarked(bytes)
     ? { kind: 'text', text: bytes.toString('utf8', MARK.length), mark: '\ufeff' }
     : { kind: 'text', text: bytes.toString('utf8'), mark: '' };
 }
 
+/** Whether every letter at its start has a second byte, which is nothing: UTF-16 without its mark. */
+const isWide = ([first, second, third, fourth]: Uint8Array): boolean =>
+  (first !== 0 && second === 0 && third !== 0 && fourth === 0) ||
+  (first === 0 && second !== 0 && third === 0 && fourth !== 0);
+
+const UTF_16 = 'it is UTF-16, not UTF-8; save it as UTF-8';
+
 /** Names the encoding where its mark gives it away, else the first line that is at fault. */
 function notUtf8(bytes: Buffer): string {
   const mark = bytes.toString('hex', 0, 2);
-  if (mark === 'fffe' || mark === 'feff') return 'it is UTF-16, not UTF-8; save it as UTF-8';
+  if (mark === 'fffe' || mark === 'feff') return UTF_16;
   let line = 1;
   for (let start = 0; start < bytes.length; line++) {
     const end = bytes.indexOf(0x0a, start);

@@ -2,6 +2,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.js';
 import type { Batch } from './batch.js';
 import { type Block, readBlock } from './blocks.js';
 import type { Catalogue } from './catalogue.js';
+import { doubtCard } from './card-doubts.js';
 import { workOutLets } from './lets.js';
 import { followLikes, type Gathered, gather, type Lineage } from './likes.js';
 import { type BlockDeclaration, gatherNames } from './names.js';
@@ -73,6 +74,10 @@ export function resolve(inputs: readonly Input[], read: Reader): Resolved {
   const envelopes = given('envelope').flatMap(
     (declaration) => resolveEnvelope(declaration, gathered(declaration), papers, tell) ?? [],
   );
+  for (const envelope of envelopes) {
+    const doubt = doubtCard(envelope);
+    if (doubt) tell(doubt);
+  }
   const ordered: Orderer = ({ envelope, paper, span }) =>
     resolveEnvelope(
       envelope,

@@ -1,4 +1,6 @@
 import { expect, test } from 'vitest';
+import { run } from '../../src/cli/run.js';
+import { memoryHost } from '../../src/host/memory-host.js';
 import { GAPING, plica, SOUND } from '../support/command-line.js';
 
 const envelope = (entries: string): string => `units in\nenvelope tides {\n${entries}\n}\n`;
@@ -71,6 +73,18 @@ test('what cannot be read is said once, though several paths lead there', async 
   ]);
 });
 
+test.each(['check', 'format', 'show'])(
+  '%s of a path that came out empty is not of the working folder',
+  async (command) => {
+    const host = memoryHost({ files: { 'a.plica': SOUND.replace('units in', 'units   in') } });
+    expect(await run([command, ''], host)).toBe(2);
+    expect(host.said).toEqual({
+      out: '',
+      err: 'plica: a path that was given is empty; the working folder is `.`\n',
+    });
+  },
+);
+
 test('a file that is not UTF-8 names the line, and UTF-16 by its name', async () => {
   const latin = Uint8Array.from([...Buffer.from(`${SOUND}# caf`), 0xe9, 0x0a]);
   expect(await plica('check a.plica', { files: { 'a.plica': latin } })).toMatchObject({
@@ -82,6 +96,11 @@ test('a file that is not UTF-8 names the line, and UTF-16 by its name', async ()
   expect((await plica('check a.plica', { files: { 'a.plica': wide } })).err).toBe(
     'plica: a.plica: it is UTF-16, not UTF-8; save it as UTF-8\n',
   );
+  const bare = Buffer.from(SOUND, 'utf16le');
+  for (const bytes of [bare, Buffer.from(bare).swap16()])
+    expect((await plica('check a.plica', { files: { 'a.plica': bytes } })).err).toBe(
+      'plica: a.plica: it is UTF-16, not UTF-8; save it as UTF-8\n',
+    );
   expect(await plica('check a.plica', { files: { 'a.plica': Uint8Array.of(0xff) } })).toMatchObject({
     code: 2,
   });

@@ -55,6 +55,7 @@ test('colour where it is wanted', async () => {
 });
 
 test('a rule that is misspelt: the near ones are named, and nothing is told', async () => {
+  expect(await plica('explain warning[tight]')).toEqual(await plica('explain tight'));
   expect(await plica('explain tight creses-cross')).toMatchObject({
     code: 2,
     out: '',

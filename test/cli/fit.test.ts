@@ -64,6 +64,7 @@ describe('what cannot be answered', () => {
     ['fit', 'say what to fit'],
     ['fit --sheet 12in', '`--sheet` is a size'],
     ['fit --sheet 12x12in --card A6', 'say `--sheet` or `--card`'],
+    ['fit --sheet 12x12', '`--sheet 12x12` has no unit: write `12x12in` or `12x12mm`'],
     ['fit --card A6 --bulk 4', '`--bulk` is a length with its unit'],
     ['fit --sheet 12x12in --as-recipe', 'say of which shape'],
     ['fit --sheet 12x12in --blank 4in', 'go with `--card`'],

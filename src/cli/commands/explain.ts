@@ -31,7 +31,11 @@ that breaks it and what Plica says of that. A finding shows its rule in brackets
   },
 };
 
-const problemNamed = (name: string) => PROBLEMS.find((problem) => problem.name === name);
+/** The problem of that name, or of a finding’s beginning as it is shown: `error[tight]`. */
+function problemNamed(written: string) {
+  const name = written.replace(/^(?:error|warning|note)\[(.*)\]:?$/, '$1');
+  return PROBLEMS.find((problem) => problem.name === name);
+}
 
 function refuse(unknown: readonly string[], host: Host): ExitCode {
   for (const name of unknown) {

@@ -36,7 +36,9 @@ export function readOrder(given: Arguments): Order | string {
     const read = text === null ? null : readSize(text);
     if (text !== null && (read === null || Math.max(read.width, read.height) > LONGEST))
       wrong.push(
-        `\`--${name}\` is a size up to 5 m, as \`5x7in\`, \`148x105mm\` or \`A6\`, not \`${visible(text)}\``,
+        read === null && text !== null && readSize(`${text}mm`) !== null
+          ? `\`--${name} ${visible(text)}\` has no unit: write \`${visible(text)}in\` or \`${visible(text)}mm\``
+          : `\`--${name}\` is a size up to 5 m, as \`5x7in\`, \`148x105mm\` or \`A6\`, not \`${visible(text)}\``,
       );
     return read;
   };

@@ -1,5 +1,7 @@
 import { report } from '../../diagnostics/problem.js';
 import { nearest } from '../../text/nearest.js';
+import type { AtomNode } from '../../syntax/ast.js';
+import { spanText } from '../../text/span.js';
 import { type Kind, one } from './kind.js';
 import { exampleLength, namedLength } from './named-length.js';
 import type { Place } from '../place.js';
@@ -34,7 +36,7 @@ export const flapShape: Kind<FlapShape> = one(SHAPES, (item, place) => {
             help: `write \`${word.toLowerCase()}\` in lower case`,
             fix: [{ span: first.span, text: word.toLowerCase() }],
           }
-        : { help: nearShape(word, place) }),
+        : { help: nearShape(word, atoms.slice(1), place) }),
     }),
   );
   return null;
@@ -42,7 +44,10 @@ export const flapShape: Kind<FlapShape> = one(SHAPES, (item, place) => {
 
 const SHAPE_WORDS: readonly string[] = ['pointed', 'rounded', 'blunt'];
 
-function nearShape(word: string, place: Place): string {
-  const [near] = nearest(word, SHAPE_WORDS);
-  return `write \`${place.what.replaceAll('`', '')}: ${near === 'pointed' ? near : `${near ?? 'rounded'} ${exampleLength(place)}`}\``;
+/** The shape whose word is nearest, with the lengths that are written. */
+function nearShape(word: string, lengths: readonly AtomNode[], place: Place): string {
+  const [near = 'rounded'] = nearest(word, SHAPE_WORDS);
+  const written = lengths.map(({ span }) => spanText(span)).join(' ');
+  const length = near === 'pointed' ? '' : ` ${written === '' ? exampleLength(place) : written}`;
+  return `write \`${place.what.replaceAll('`', '')}: ${near}${length}\``;
 }

@@ -69,9 +69,21 @@ function countOf(number: AtomNode, place: Place): number | null {
   return null;
 }
 
+/** `40 tides`, `tides x 40` and `tides 40 of kraft` as they are written here; null where it would be a guess. */
+function makeMeant(text: string): string | null {
+  const { groups } = COUNT_FIRST.exec(text) ?? NAME_FIRST.exec(text) ?? {};
+  if (groups === undefined) return null;
+  const { name, count: number, paper } = groups;
+  return `${name} ${number}${paper === undefined ? '' : ` on ${paper}`}`;
+}
+
+const NAME = '[a-z][a-z\\d-]*';
+const ON_PAPER = `(?: (?:on|of|in|from) (?<paper>${NAME}))?`;
+const COUNT_FIRST = new RegExp(`^(?<count>\\d+) ?(?:x )?(?<name>${NAME})${ON_PAPER}$`);
+const NAME_FIRST = new RegExp(`^(?<name>${NAME})(?: ?\\* ?| x | )(?<count>\\d+)${ON_PAPER}$`);
+
 function notAMake(item: ItemNode, place: Place): null {
-  const turned = /^(\d+)\s*x?\s+([a-z][a-z\d-]*)$/.exec(spanText(item.span));
-  const meant = turned && `${turned[2]} ${turned[1]}`;
+  const meant = makeMeant(spanText(item.span).replace(/\s+/g, ' '));
   place.context.tell(
     report(wrongKind, {
       message: `${place.what} takes ${MAKE}, not ${quote(item.span)}`,

@@ -37,9 +37,9 @@ const LARGER: ReadonlyMap<string, readonly [unit: string, factor: number]> = new
   ).flatMap(([unit, factor, ...words]) => words.map((word) => [word, [unit, factor]] as const)),
 );
 
-/** Whether a word only says what is measured (`1/4 deep`) or, of a count, what is counted (`9 sheets`). */
+/** Whether a word only says what is measured (`1/4 deep`), of a count what is counted (`9 sheets`), or of a price the currency. */
 export const isIdle = (word: string, what: string): boolean =>
-  describingWords.has(word.toLowerCase()) || (COUNTS.has(what) && COUNTED.test(word));
+  what === '`price`' || describingWords.has(word.toLowerCase()) || (COUNTS.has(what) && COUNTED.test(word));
 
 /** What is a count, as findings name it. */
 const COUNTS: ReadonlySet<string> = new Set(['`stock`', '`expect per-sheet`', '`expect layers`']);

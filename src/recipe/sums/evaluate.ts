@@ -3,6 +3,7 @@ import { asDimension, calculate, type Dimension, isRefusal, negate, number } fro
 import { exactLength } from '../../measure/ruler.js';
 import { MM_PER } from '../../measure/unit.js';
 import { type NamedSize, sizeNamed, usNamesake } from '../../stock/sizes.js';
+import type { Diagnostic } from '../../diagnostics/diagnostic.js';
 import type {
   BinaryNode,
   ExpressionNode,
@@ -236,6 +237,11 @@ function oddPhrase({ span }: PhraseNode, place: Place): null {
     tell(otherSize(span, meant));
     return null;
   }
+  const [, size] = WAY_ROUND.exec(spanText(span)) ?? [];
+  if (size !== undefined) {
+    tell(wayRound(span, size));
+    return null;
+  }
   tell(
     report(wrongKind, {
       message: `${quote(span)} is not a value that ${place.what} can have`,
@@ -246,3 +252,16 @@ function oddPhrase({ span }: PhraseNode, place: Place): null {
   );
   return null;
 }
+
+/** A size and a word for which way round it lies. */
+const WAY_ROUND =
+  /^(.*\S)[ \t]+(?:landscape|portrait|horizontal|vertical|upright|sideways|crosswise|lengthwise)$/i;
+
+const wayRound = (at: Span, size: string): Diagnostic =>
+  report(wrongKind, {
+    message: `${quote(at)} says which way round it lies, and a size does not`,
+    at,
+    why: 'a size is the same whichever side stands first; `opens` says on which edge of the card the flap is hinged',
+    help: `write \`${size}\`, and \`opens: end\` for a flap on the short edge`,
+    fix: [{ span: at, text: size }],
+  });
