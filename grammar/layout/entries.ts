@@ -1,5 +1,6 @@
+import { shown } from '../slip.js';
 import { absent, is, readAs, spanOf, type Token } from '../token.js';
-import { Colon, Compare, Equals, Expect, Section, Text } from '../tokens.js';
+import { Colon, Compare, Equals, Expect, FirstOfPhrase, Section, Text } from '../tokens.js';
 import { askedOnly } from '../words.js';
 import { readAstray } from './astray.js';
 import { readBlockEnd } from './block-end.js';
@@ -73,9 +74,30 @@ function readEntryMark(work: Work, first: Token): void {
     return;
   }
   tokens.push(name);
-  if (isMark(work, Colon)) return;
+  if (isMark(work, Colon)) {
+    passSecondColon(work);
+    return;
+  }
   if (isOtherMark(work) || beginsValue(after)) tokens.push(mendMark(work, name, Colon, ':'));
 }
+
+/** `flap: rounded: 8`: a colon within the value. */
+function passSecondColon(work: Work): void {
+  const [first, word, second] = [peek(work), peek(work, 1), peek(work, 2)];
+  if (first === undefined || word === undefined || !measured.has(word.image) || !is(second, Colon)) return;
+  const at = spanOf(work.source, second as Token);
+  say(work, {
+    message: `no ${shown(second)} follows ${shown(word)} here`,
+    at,
+    help: 'take it out; one `:` stands after the name of the property',
+    fix: [{ span: at, text: work.source.text[at.end] === ' ' ? '' : ' ' }],
+  });
+  work.next += 3;
+  work.tokens.push(first, beginsValue(peek(work)) ? readAs(FirstOfPhrase, word) : word);
+}
+
+/** Words of a value that a length follows. */
+const measured: ReadonlySet<string> = new Set(['rounded', 'blunt', 'inset']);
 
 function sayExpect(work: Work, name: Token, sign: Token): void {
   if (sign.payload === null) return;

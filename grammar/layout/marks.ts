@@ -17,13 +17,17 @@ export function mendEquals(work: Work, name = peek(work)): void {
 export const isMark = (work: Work, type: TokenType): boolean =>
   is(peek(work), type) && marksHere(work).length === 1;
 
-/** `:` or `=`, both (`:=`), or a `-` that stands apart. */
+/** `:` or `=`, both (`:=`), a `-` that stands apart, or a word that says the same. */
 export const isOtherMark = (work: Work): boolean => marksHere(work).length > 0;
+
+/** `card is A6` */
+const verbs: ReadonlySet<string> = new Set(['is', 'are']);
 
 function marksHere(work: Work): readonly Token[] {
   const first = peek(work);
   const second = peek(work, 1);
   if (first === undefined || second === undefined) return is(first, Colon, Equals) ? [first as Token] : [];
+  if (is(first, Word) && verbs.has(first.image)) return beginsValue(second) ? [first] : [];
   if (is(first, Minus)) return endOf(first) < second.startOffset ? [first] : [];
   if (!is(first, Colon, Equals)) return [];
   const both = is(second, Colon, Equals) && endOf(first) === second.startOffset;

@@ -44,7 +44,10 @@ export function nothingAfter({ source, line, token, before }: Stop): Report | nu
     return {
       message: `${shown(before)} is compared with nothing`,
       at: spanOf(source, before),
-      help: 'write `expect NAME = VALUE`; `<`, `<=`, `>` and `>=` compare too',
+      help:
+        before.image === 'post'
+          ? 'write `expect post us-letter`, with the class of post that must take it'
+          : 'write `expect NAME = VALUE`; `<`, `<=`, `>` and `>=` compare too',
     };
   }
   if (is(line[0], Word) && line.length === 2) {

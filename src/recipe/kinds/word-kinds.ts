@@ -2,6 +2,7 @@ import { report } from '../../diagnostics/problem.js';
 import type { ItemNode, PhraseNode, WordNode } from '../../syntax/ast.js';
 import { nearest } from '../../text/nearest.js';
 import { type Span, spanText, through } from '../../text/span.js';
+import type { Diagnostic } from '../../diagnostics/diagnostic.js';
 import { type Kind, notAWord, one, upTo } from './kind.js';
 import { A_KIND, type BlockDeclaration } from '../names.js';
 import type { Place } from '../place.js';
@@ -63,9 +64,23 @@ export const corners: Kind<{ readonly bottom: CornerTreatment; readonly seal: Co
 
 /** The paper of that name. */
 export const paperName: Kind<BlockDeclaration> = one('the name of a paper', (item, place) => {
+  if (item.kind === 'number' && item.unit !== null) {
+    place.context.tell(figureOfPaper(item.unit.text, item.span, place));
+    return null;
+  }
   const word = wordOf(item, 'the name of a paper', place);
   return word && blockNamed(word, 'paper', place);
 });
+
+/** `paper: 120 gsm` */
+function figureOfPaper(unit: string, at: Span, { what }: Place): Diagnostic {
+  const property = /^(?:gsm|lb)/.test(unit) ? 'weight' : 'caliper';
+  return report(wrongKind, {
+    message: `${what} wants the name of a paper, and ${quote(at)} is a figure of one`,
+    at,
+    help: `declare the paper outside this block, \`paper my-paper { ${property}: ${spanText(at)} }\`, and write \`my-paper\` here`,
+  });
+}
 
 /** The block of a type that a word names; null where there is none, which is reported. */
 export function blockNamed(

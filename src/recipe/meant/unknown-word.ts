@@ -8,6 +8,7 @@ import { A_KIND, type Declaration } from '../names.js';
 import type { Context, Place } from '../place.js';
 import { unknownName, wrongKind } from '../problems.js';
 import { quote } from '../quote.js';
+import { unitWords } from '../../../grammar/words.js';
 import { gramsForMetre } from './grams-for-metre.js';
 import { sizeMeant } from './size-slips.js';
 import type { RecipeFile } from '../uses.js';
@@ -37,6 +38,13 @@ function unknown(node: WordNode, { context, file }: Place): Diagnostic {
       at: span,
       why: 'it leaves a property to what follows from the rest, and that is no number to reckon with',
       help: 'write a value, or `default` and nothing else',
+    });
+  }
+  if (unitWords.has(text)) {
+    return report(unknownName, {
+      message: `${name} is a unit, and no number stands before it`,
+      at: span,
+      help: `write the number right before it, such as \`10 ${text}\``,
     });
   }
   const grams = gramsForMetre(span);

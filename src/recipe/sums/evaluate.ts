@@ -255,7 +255,7 @@ function oddPhrase({ span }: PhraseNode, place: Place): null {
 
 /** A size and a word for which way round it lies. */
 const WAY_ROUND =
-  /^(.*\S)[ \t]+(?:landscape|portrait|horizontal|vertical|upright|sideways|crosswise|lengthwise)$/i;
+  /^(.*\S)[ \t]+\(?(?:landscape|portrait|horizontal|vertical|upright|sideways|crosswise|lengthwise)\)?$/i;
 
 const wayRound = (at: Span, size: string): Diagnostic =>
   report(wrongKind, {
