@@ -32,21 +32,28 @@ const instead: ReadonlyMap<string, string> = new Map([
   ['.', 'a number is written `0.5` or `.5`, and no line ends in a point'],
 ]);
 
+/** Control characters, and others that an editor does not show. */
+const UNSEEN = /[\p{Cc}\p{DI}]/u;
+
 export function strayCharacter(stop: Stop): Report | null {
   const { source, token } = stop;
   if (!is(token, Stray)) return null;
   const character = String.fromCodePoint(token.image.codePointAt(0) ?? 0);
-  const letter = /^\p{L}/u.test(token.image);
+  const unseen = UNSEEN.test(character);
+  const letter = !unseen && /^\p{L}/u.test(token.image);
   const fix = fixFor(stop, character);
   return {
     message: letter
       ? `\`${token.image}\` is not a letter that names are made of`
       : `${shown(token)} has no meaning here`,
     at: spanOf(source, token),
-    label: /[ -~\p{L}]/u.test(character) ? '' : `this is ${characterName(character.codePointAt(0) ?? 0)}`,
+    label:
+      !unseen && /[ -~\p{L}]/u.test(character)
+        ? ''
+        : `this is ${characterName(character.codePointAt(0) ?? 0)}`,
     help: letter
       ? 'use the letters a to z; a `title` may have any'
-      : (instead.get(character) ?? 'take it out; inside a string it may stand'),
+      : (instead.get(character) ?? (unseen ? 'take it out' : 'take it out; inside a string it may stand')),
     ...(fix === null ? {} : { fix }),
   };
 }

@@ -1,6 +1,6 @@
 /**
  * A text with every character that could move the cursor, hide, or turn the line round spelled out (`\u{1b}`): control
- * characters, direction marks, invisible spaces, lone surrogates. Tabs and line ends become spaces.
+ * characters, direction marks, invisible spaces and letters, lone surrogates. Tabs and line ends become spaces.
  */
 export const visible = (text: string): string =>
   text
@@ -8,4 +8,4 @@ export const visible = (text: string): string =>
     .replace(UNSEEN, (character) => `\\u{${(character.codePointAt(0) ?? 0).toString(16)}}`);
 
 /** What `visible` spells out, line ends and tabs among it. */
-export const UNSEEN = /[\p{Cc}\p{Cf}\p{Cs}\p{Co}\p{Zl}\p{Zp}]/gu;
+export const UNSEEN = /[\p{Cc}\p{Cf}\p{Cs}\p{Co}\p{Zl}\p{Zp}]|(?!\p{VS})\p{DI}/gu;
