@@ -31,12 +31,12 @@ export const leaveOut =
     return write(Object.fromEntries(stated.map((name) => [name, null])))(trial);
   };
 
-/** The least of a length above what it is now that serves, on the ruler. */
+/** The least of a length above what it is now that serves, on the ruler; nothing below 0, which no recipe may state. */
 export const least = (property: LengthProperty): Remedy =>
   fewest((subject, steps) => {
     const { current, state } = LENGTHS[property];
     const step = subject.envelope.step.value;
-    return state(floorToStep(current(subject), step) + steps * step);
+    return state(Math.max(floorToStep(current(subject), step), -step) + steps * step);
   });
 
 /** The most of a length below what it is now that serves, on the ruler. */
