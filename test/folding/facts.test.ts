@@ -9,7 +9,7 @@ import { copiesOf } from '../../src/folding/copies.js';
 import { figureWords } from '../../src/folding/figure-words.js';
 import { FIGURES } from '../../src/folding/figures.js';
 import { fold } from '../../src/folding/fold.js';
-import type { FlapName } from '../../src/folding/folding.js';
+import { FLAP_NAMES, type FlapName } from '../../src/folding/folding.js';
 import { markedScores } from '../../src/folding/marked-scores.js';
 import { measure } from '../../src/folding/measure.js';
 import { offcuts } from '../../src/folding/outline.js';
@@ -292,6 +292,35 @@ describe('marks and scores', () => {
     // Marks on one edge pass by what they come to beyond it: 96 + 130 − 210, and 96 + 125 − 210.
     expect(margins.seamOverlap).toBeCloseTo(16, 9);
     expect(margins.crossing).toBeCloseTo(11, 9);
+  });
+});
+
+describe('creases', () => {
+  const kinds = (wishes: Wishes, of: FlapName) =>
+    fold(envelope(wishes))
+      .creases.filter(({ flap }) => flap === of)
+      .map(({ order, sense }) => `${order} ${sense}`);
+
+  test('a notched corner has none: each flap folds at one score, and a box at two', () => {
+    for (const flap of FLAP_NAMES) {
+      expect(kinds({ corners: NOTCHED }, flap)).toEqual(['first valley']);
+      expect(kinds({ corners: NOTCHED, depth: 8 }, flap)).toEqual(['first valley', 'second valley']);
+    }
+  });
+
+  test('a folded corner has four: the score of the side runs on through it, the end’s folds the other way there', () => {
+    const corners = { bottom: 'folded', seal: 'notched' } as const;
+    expect(kinds({ corners }, 'left')).toEqual(['first valley', 'first valley']);
+    expect(kinds({ corners }, 'seal')).toEqual(['first valley']);
+    expect(kinds({ corners }, 'bottom')).toEqual(['first valley', 'first mountain', 'first mountain']);
+  });
+
+  test('at a notch the side’s score runs on to where the notch’s round end leaves paper', () => {
+    const { made: scores, creases } = fold(envelope({ corners: NOTCHED, caliper: 0.5 }));
+    const side = creases.find(({ flap }) => flap === 'left');
+    const seal = scores.diagonal / 2 - scores.first.seal.fromCorner;
+    // A notch stands two calipers back, 1 mm here, and its round end has a radius of 0.75 mm.
+    expect(Math.max(side?.from.y ?? 0, side?.to.y ?? 0)).toBeCloseTo(seal - 0.25, 6);
   });
 });
 
