@@ -324,6 +324,36 @@ describe('creases', () => {
   });
 });
 
+test('a lower seam runs from the face’s corner to the middle of its height, a shift further', () => {
+  const seam = (wishes: Wishes) => made({ ...wishes, step: 1e-6 }).facts.seamLength;
+  // Along an edge that slants by 45°: √2 times half of the face’s 110 mm, and of the shift.
+  expect(seam({})).toBeCloseTo(55 * Math.SQRT2, 3);
+  expect(seam({ shift: 5 })).toBeCloseTo(60 * Math.SQRT2, 3);
+  // On a tall face it ends in the middle of the width.
+  const sides = { kind: 'pointed' } as const;
+  expect(seam({ face: { width: 100, height: 110 }, sides })).toBeCloseTo(50 * Math.SQRT2, 3);
+});
+
+test('the edges of a blank that is not square are as long as they are stated', () => {
+  const { blankOutline } = fold(envelope({ blank: { width: 210, height: 200 } }));
+  const edges = blankOutline.map((from, index) => {
+    const to = blankOutline[(index + 1) % 4] as Point;
+    return Math.hypot(to.x - from.x, to.y - from.y);
+  });
+  expect(edges.map((edge) => Number(edge.toFixed(6))).sort()).toEqual([200, 200, 210, 210]);
+});
+
+test('what the card was, and what was cut off each tip', () => {
+  const { facts } = made({
+    card: { width: 150, height: 100 },
+    bulk: 2,
+    flap: { kind: 'blunt', cut: 10, radius: 0 },
+  });
+  expect(facts).toMatchObject({ construction: 'diagonal', card: { width: 150, height: 100, bulk: 2 } });
+  expect(facts.flaps.seal.trimmed).toBeCloseTo(10, 9);
+  expect(facts.flaps.bottom.trimmed).toBe(0);
+});
+
 describe('what trimming takes off', () => {
   const kinds = (wishes: Wishes) =>
     offcuts(fold(envelope(wishes)))
