@@ -12,7 +12,7 @@ import { fold } from '../../src/folding/fold.js';
 import { FLAP_NAMES, type FlapName } from '../../src/folding/folding.js';
 import { markedScores } from '../../src/folding/marked-scores.js';
 import { measure } from '../../src/folding/measure.js';
-import { offcuts } from '../../src/folding/outline.js';
+import { waste } from '../../src/folding/waste.js';
 import { area, type Polygon } from '../../src/plane/polygon.js';
 import type { Point } from '../../src/plane/point.js';
 import { regionArea } from '../../src/plane/region.js';
@@ -356,7 +356,7 @@ test('what the card was, and what was cut off each tip', () => {
 
 describe('what trimming takes off', () => {
   const kinds = (wishes: Wishes) =>
-    offcuts(fold(envelope(wishes)))
+    waste(fold(envelope(wishes)))
       .map(({ kind }) => kind)
       .sort();
   const pointed = {
@@ -377,7 +377,7 @@ describe('what trimming takes off', () => {
 
   test('what is cut off and what is kept are the blank', () => {
     const folding = fold(envelope({ flap: { kind: 'blunt', cut: 8, radius: 0 }, corners: NOTCHED }));
-    const off = offcuts(folding).reduce((sum, { outline }) => sum + area(outline), 0);
+    const off = waste(folding).reduce((sum, { outline }) => sum + area(outline), 0);
     const { width, height } = folding.made.blank;
     const facts = measure(
       envelope({ flap: { kind: 'blunt', cut: 8, radius: 0 }, corners: NOTCHED }),
@@ -385,7 +385,7 @@ describe('what trimming takes off', () => {
     );
     expect(off + facts.area).toBeCloseTo(width * height, -1);
     // A tip cut 8 mm below its point is a right angle with legs of 8√2: 64 mm².
-    const tip = offcuts(folding).find(({ kind }) => kind === 'tip');
+    const tip = waste(folding).find(({ kind }) => kind === 'tip');
     expect(area(tip?.outline ?? [])).toBeCloseTo(64, 3);
   });
 });
