@@ -36,12 +36,15 @@ export function besideOf(path: string): string {
  */
 export function makeFolder(folder: string): void {
   if (isFolder(folder)) return;
-  if (dirname(folder) !== folder) makeFolder(dirname(folder));
+  // In what is no folder none can be made: the error is then that of the one that was asked for.
+  if (!isThere(dirname(folder))) makeFolder(dirname(folder));
   try {
     mkdirSync(folder);
   } catch (error) {
     if (!isFolder(folder)) throw error; // another program may have made it meanwhile
   }
 }
+
+const isThere = (path: string): boolean => statSync(path, { throwIfNoEntry: false }) !== undefined;
 
 const isFolder = (path: string): boolean => statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false;
