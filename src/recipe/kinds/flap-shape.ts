@@ -1,6 +1,6 @@
 import { report } from '../../diagnostics/problem.js';
-import { nearest } from '../../text/nearest.js';
 import type { AtomNode } from '../../syntax/ast.js';
+import { nearest } from '../../text/nearest.js';
 import { spanText } from '../../text/span.js';
 import { type Kind, one } from './kind.js';
 import { exampleLength, namedLength } from './named-length.js';

@@ -1,9 +1,9 @@
+import type { Diagnostic } from '../../diagnostics/diagnostic.js';
 import { report } from '../../diagnostics/problem.js';
 import { asDimension, calculate, type Dimension, isRefusal, negate, number } from '../../measure/quantity.js';
 import { exactLength } from '../../measure/ruler.js';
 import { MM_PER } from '../../measure/unit.js';
 import { type NamedSize, sizeNamed, usNamesake } from '../../stock/sizes.js';
-import type { Diagnostic } from '../../diagnostics/diagnostic.js';
 import type {
   BinaryNode,
   ExpressionNode,
