@@ -30,7 +30,7 @@ const nameOf = (token: Token): string => (is(token, Comment, OddComment) ? 'comm
 
 function unseenIn(source: Source, token: Token): readonly Span[] {
   const text = source.text.slice(token.startOffset, endOf(token));
-  return [...text.matchAll(UNSEEN_OR_JOINING)]
+  return [...text.matchAll(unseenOrJoining())]
     .filter(({ groups }) => groups?.['unseen'] !== undefined)
     .map(({ index, 0: { length } }) => {
       const start = token.startOffset + index;
@@ -45,18 +45,23 @@ const JOINING =
 /**
  * What cannot be seen: control characters, line ends of other kinds, marks that turn the writing, spaces of no width, and all
  * that Unicode says is ignored where it is not known. First what joins the parts of one picture or letter, which is
- * passed over: joiners within an emoji or a word, the look of the character before, the flags of three countries.
+ * passed over: joiners within an emoji or a word, the look of the character before, the flags of three countries. It is made
+ * when it is first wanted: that costs more than most recipes take to be parsed.
  */
-const UNSEEN_OR_JOINING = new RegExp(
-  [
-    '(?<=[\\p{Extended_Pictographic}\\p{Emoji_Modifier}\\ufe0f])\\u200d(?=\\p{Extended_Pictographic})',
-    `(?<=${JOINING})[\\u200c\\u200d](?=${JOINING})`,
-    '(?<=[\\p{L}\\p{M}\\p{N}\\p{P}\\p{S}])(?<!\\p{DI})\\p{VS}',
-    '(?<=\\u{1f3f4})\\u{e0067}\\u{e0062}(?:\\u{e0065}\\u{e006e}\\u{e0067}|\\u{e0073}\\u{e0063}\\u{e0074}|\\u{e0077}\\u{e006c}\\u{e0073})\\u{e007f}',
-    '(?<unseen>(?!\\t)[\\p{Cc}\\p{Cs}\\p{Zl}\\p{Zp}\\p{DI}\\ufff9-\\ufffb])',
-  ].join('|'),
-  'gu',
-);
+function unseenOrJoining(): RegExp {
+  made ??= new RegExp(
+    [
+      '(?<=[\\p{Extended_Pictographic}\\p{Emoji_Modifier}\\ufe0f])\\u200d(?=\\p{Extended_Pictographic})',
+      `(?<=${JOINING})[\\u200c\\u200d](?=${JOINING})`,
+      '(?<=[\\p{L}\\p{M}\\p{N}\\p{P}\\p{S}])(?<!\\p{DI})\\p{VS}',
+      '(?<=\\u{1f3f4})\\u{e0067}\\u{e0062}(?:\\u{e0065}\\u{e006e}\\u{e0067}|\\u{e0073}\\u{e0063}\\u{e0074}|\\u{e0077}\\u{e006c}\\u{e0073})\\u{e007f}',
+      '(?<unseen>(?!\\t)[\\p{Cc}\\p{Cs}\\p{Zl}\\p{Zp}\\p{DI}\\ufff9-\\ufffb])',
+    ].join('|'),
+    'gu',
+  );
+  return made;
+}
+let made: RegExp | undefined;
 
 function unseenInside(inside: string, spans: readonly Span[]): Diagnostic {
   const [at, ...others] = spans as [Span, ...Span[]];

@@ -3,10 +3,8 @@
  * it reads the same value.
  */
 export const jsonText = (value: unknown, indent = 0): string =>
-  JSON.stringify(value, null, indent).replace(UNSEEN, escaped);
-
-/** Control characters below 0x20, and halves of surrogate pairs, `JSON.stringify` escapes by itself. */
-const UNSEEN = /[\u007f-\u009f\p{Cf}\p{Zl}\p{Zp}]/gu;
+  // Control characters below 0x20, and halves of surrogate pairs, `JSON.stringify` escapes by itself.
+  JSON.stringify(value, null, indent).replace(/[\u007f-\u009f\p{Cf}\p{Zl}\p{Zp}]/gu, escaped);
 
 /** One escape, or two for a character beyond U+FFFF. */
 const escaped = (character: string): string =>

@@ -5,7 +5,7 @@ import type { Diagnostic } from '../../src/diagnostics/diagnostic.js';
 import { applyEdits } from '../../src/text/edit.js';
 import { source } from '../../src/text/source.js';
 import { spanText } from '../../src/text/span.js';
-import { UNSEEN } from '../../src/text/visible.js';
+import { withUnseen } from '../../src/text/visible.js';
 import { compileText } from '../support/compile-text.js';
 import { fixedText } from '../support/fixed-text.js';
 import { refusedRecipes } from '../support/rejected.js';
@@ -25,7 +25,9 @@ const errors = (found: readonly Diagnostic[]): readonly string[] =>
 /** The comments of a text, each without what surrounds it, and as it is seen: what cannot be seen is what an edit may take out. */
 const comments = (text: string): readonly string[] =>
   parse(source('', text)).file.comments.map(({ span }) =>
-    spanText(span).replaceAll(UNSEEN, '').replaceAll(/\s+/g, ' ').trimEnd(),
+    withUnseen(spanText(span), () => '')
+      .replaceAll(/\s+/g, ' ')
+      .trimEnd(),
   );
 
 /** That texts stand in another in their order; more may have come (a comment written as elsewhere becomes one of ours). */

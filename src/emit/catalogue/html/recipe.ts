@@ -1,7 +1,7 @@
 import { jsonText } from '../../../text/json-text.js';
 import { element, escaped } from '../../../text/markup.js';
 import { fileStem } from '../../../text/file-stem.js';
-import { UNSEEN, visible } from '../../../text/visible.js';
+import { visible, withUnseen } from '../../../text/visible.js';
 import type { Block, Cell, Section } from '../../cut-sheet/content.js';
 import { both } from '../../cut-sheet/lengths.js';
 import { recipeFacts } from '../../json/render-facts.js';
@@ -13,9 +13,7 @@ export const words = (text: string): string => escaped(visible(text));
 
 /** A recipe as it stands, since it is downloaded from here; what cannot be seen is named, and turns nothing but itself. */
 const code = (source: string): string =>
-  escaped(source).replace(UNSEEN, (character) =>
-    /[\t\n\r]/.test(character) ? character : unseen(character),
-  );
+  withUnseen(escaped(source), (character) => (/[\t\n\r]/.test(character) ? character : unseen(character)));
 
 function unseen(character: string): string {
   const point = (character.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0');
