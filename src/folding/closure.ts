@@ -1,7 +1,7 @@
 import { common, type Interval, lengthOf, sectionAt, unionLength } from '../plane/section.js';
 import type { Envelope } from '../recipe/recipe.js';
 import { blankCorners } from './blank.js';
-import type { AsMade, FlapName, Piece } from './folding.js';
+import type { AsMade, FlapName, Folding } from './folding.js';
 import { closureLoss } from './worst-case.js';
 
 /** How the closed seal flap lies on glued paper, along the centre line through its tip. */
@@ -15,9 +15,14 @@ export interface Closure {
 /** Paper that a line of tape or glue needs besides its own width: about 1 mm on either side (common practice). */
 export const TAPE_CLEARANCE = 2;
 
-/** The seal flap's closure: over the bottom flap, and where that is too little in the worst case, over joined sides too. */
-export function closure({ tape, tolerance }: Envelope, made: AsMade, pieces: readonly Piece[]): Closure {
-  const alongCentre = (flap: FlapName): Interval | null => sectionAlongCentre(made, pieces, flap);
+/** The seal flap's closure, on the upright line through its tip: over the bottom flap, and where that is too little in the worst case, over joined sides too. */
+export function closure(
+  { tape, tolerance }: Envelope,
+  made: AsMade,
+  closedFlaps: Folding['closedFlaps'],
+): Closure {
+  const { x } = blankCorners(made.blank).seal;
+  const alongCentre = (flap: FlapName): Interval | null => sectionAt(closedFlaps[flap], x);
   const seal = alongCentre('seal');
   const overBottom = common(seal, alongCentre('bottom'));
   const needed = tape.value + TAPE_CLEARANCE + closureLoss(tolerance.value, cutTips(made));
@@ -30,9 +35,3 @@ export function closure({ tape, tolerance }: Envelope, made: AsMade, pieces: rea
 /** How many of the two tips that decide the closure are cut. */
 export const cutTips = ({ tips }: AsMade): number =>
   [tips.seal, tips.bottom].filter(({ cut }) => cut > 0).length;
-
-/** Where the upright line through the seal flap's tip meets a closed flap. */
-export function sectionAlongCentre(made: AsMade, pieces: readonly Piece[], flap: FlapName): Interval | null {
-  const piece = pieces.find(({ kind, flap: name }) => kind === 'flap' && name === flap);
-  return piece?.folded ? sectionAt(piece.folded, blankCorners(made.blank).seal.x) : null;
-}

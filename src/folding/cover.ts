@@ -26,20 +26,23 @@ function back({ face, faceCentre }: AsMade): Polygon {
  * How the back is covered. Flaps and ears are convex but for the round ends of their notches, which are far below the noise of a layer:
  * only where they leave something bare, what is left by the pieces as they are cut is looked for.
  */
-export function cover({
-  made,
-  pieces,
-  closedFlaps,
-}: Pick<Folding, 'made' | 'pieces' | 'closedFlaps'>): Pick<Folding, 'layers' | 'bare'> {
-  const ears = pieces.flatMap(({ kind, folded }) =>
-    kind === 'ear' && folded ? [counterClockwise(folded)] : [],
-  );
+export function cover(
+  folding: Pick<Folding, 'made' | 'pieces' | 'closedFlaps'>,
+): Pick<Folding, 'layers' | 'bare'> {
+  const { made, closedFlaps } = folding;
+  const { bottom, seal } = made.corners;
+  const ears =
+    bottom === 'folded' || seal === 'folded'
+      ? folding.pieces.flatMap(({ kind, folded }) =>
+          kind === 'ear' && folded ? [counterClockwise(folded)] : [],
+        )
+      : [];
   const laid = [...ears, ...FLAP_NAMES.map((flap) => closedFlaps[flap])];
   const whole = back(made);
   const edges = halfPlanesOf(whole);
   const onBack = laid.map((polygon) => clip(polygon, edges));
   const { covered, deepest } = overlaps(onBack, LAYER_NOISE);
-  return { layers: deepest, bare: area(whole) - covered < BARE_NOISE ? [] : bare(whole, pieces) };
+  return { layers: deepest, bare: area(whole) - covered < BARE_NOISE ? [] : bare(whole, folding.pieces) };
 }
 
 /** What no piece covers. */

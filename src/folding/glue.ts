@@ -137,9 +137,10 @@ function cutBack(
   laid: FlapRecord<readonly HalfPlane[]>,
 ): readonly GlueLine[] {
   const own = [...laid[on], ...(keepTo ? [keepTo] : [])];
+  const narrowed = movedInFor(line, width / 2);
   const [longest] = onto
     .flatMap((flap) => {
-      const inside = [...own, ...laid[flap]].map((edge) => movedIn(edge, line, width / 2));
+      const inside = [...own, ...laid[flap]].map(narrowed);
       const segment = clipSegment(line, inside);
       return segment ? [{ ...segment, flap }] : [];
     })
@@ -149,8 +150,9 @@ function cutBack(
   return [{ name, on, onto: longest.flap, from, to, width }];
 }
 
-/** A half-plane moved in by as much as a strip with a given half width reaches across its middle line. */
-function movedIn({ a, b, c }: HalfPlane, { from, to }: Segment, halfWidth: number): HalfPlane {
-  const across = Math.abs(a * (to.y - from.y) - b * (to.x - from.x)) / distance(from, to);
-  return { a, b, c: c - halfWidth * across };
+/** Moves a half-plane in by as much as a strip with a given half width reaches across its middle line. */
+function movedInFor({ from, to }: Segment, halfWidth: number): (edge: HalfPlane) => HalfPlane {
+  const [x, y] = [to.x - from.x, to.y - from.y];
+  const reach = halfWidth / distance(from, to);
+  return ({ a, b, c }) => ({ a, b, c: c - reach * Math.abs(a * y - b * x) });
 }

@@ -1,4 +1,4 @@
-import { between, type Point, type Segment } from './point.js';
+import { between, distance, type Point, type Segment } from './point.js';
 import { type Polygon, tidy } from './polygon.js';
 
 /** All points with `a·x + b·y <= c`. */
@@ -21,9 +21,14 @@ const ON_EDGE = 1e-9;
 export function clip(polygon: Polygon, halfPlanes: readonly HalfPlane[]): Polygon {
   let result: readonly Point[] = polygon;
   for (const halfPlane of halfPlanes) {
-    if (result.some((corner) => outside(halfPlane, corner) > ON_EDGE)) result = inside(result, halfPlane);
+    if (leaves(result, halfPlane)) result = inside(result, halfPlane);
   }
   return tidy(result);
+}
+
+function leaves(polygon: Polygon, halfPlane: HalfPlane): boolean {
+  for (const corner of polygon) if (outside(halfPlane, corner) > ON_EDGE) return true;
+  return false;
 }
 
 function inside(polygon: Polygon, halfPlane: HalfPlane): readonly Point[] {
@@ -66,6 +71,6 @@ export const halfPlanesOf = (convex: Polygon): readonly HalfPlane[] =>
   convex.map((here, index) => {
     const next = convex[(index + 1) % convex.length] as Point;
     const [a, b] = [next.y - here.y, here.x - next.x];
-    const length = Math.hypot(a, b) || 1;
+    const length = distance(here, next) || 1;
     return { a: a / length, b: b / length, c: (a * here.x + b * here.y) / length };
   });

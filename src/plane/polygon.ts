@@ -41,18 +41,25 @@ export const counterClockwise = (polygon: Polygon): Polygon =>
 /** Drops repeated corners, corners on a straight line, and spikes that run out and back. */
 export function tidy<Corner extends Point>(polygon: readonly Corner[]): readonly Corner[] {
   const kept = [...polygon];
+  let before = kept.at(-1) as Corner;
   for (let index = 0; index < kept.length && kept.length > 2; ) {
-    const before = kept[(index + kept.length - 1) % kept.length] as Corner;
     const here = kept[index] as Corner;
-    const after = kept[(index + 1) % kept.length] as Corner;
-    const into = distance(before, here);
-    const longest = Math.max(into, distance(here, after));
-    if (into < SAME_POINT || Math.abs(turn(before, here, after)) < SAME_POINT * longest) {
+    if (isNeedless(before, here, kept[index + 1] ?? (kept[0] as Corner))) {
       kept.splice(index, 1);
       index = Math.max(0, index - 2);
+      before = kept.at(index - 1) as Corner;
     } else {
       index++;
+      before = here;
     }
   }
   return kept.length > 2 ? kept : [];
+}
+
+function isNeedless(before: Point, here: Point, after: Point): boolean {
+  const into = distance(before, here);
+  return (
+    into < SAME_POINT ||
+    Math.abs(turn(before, here, after)) < SAME_POINT * Math.max(into, distance(here, after))
+  );
 }
