@@ -1,7 +1,9 @@
 import { clip, halfPlanesOf } from '../plane/clip.js';
 import { overlaps } from '../plane/overlaps.js';
-import { area, counterClockwise, type Polygon } from '../plane/polygon.js';
+import { area, type Polygon } from '../plane/polygon.js';
 import { regionArea, subtract } from '../plane/region.js';
+import { closedEars } from './closed-flap.js';
+import { isSide } from './corner-directions.js';
 import { alongEdges, fromEdges } from './edge-frame.js';
 import { type AsMade, FLAP_NAMES, type Folding } from './folding.js';
 
@@ -27,17 +29,13 @@ function back({ face, faceCentre }: AsMade): Polygon {
  * only where they leave something bare, what is left by the pieces as they are cut is looked for.
  */
 export function cover(
-  folding: Pick<Folding, 'made' | 'pieces' | 'closedFlaps'>,
+  folding: Pick<Folding, 'made' | 'flapRegions' | 'closedFlaps' | 'pieces'>,
 ): Pick<Folding, 'layers' | 'bare'> {
-  const { made, closedFlaps } = folding;
-  const { bottom, seal } = made.corners;
-  const ears =
-    bottom === 'folded' || seal === 'folded'
-      ? folding.pieces.flatMap(({ kind, folded }) =>
-          kind === 'ear' && folded ? [counterClockwise(folded)] : [],
-        )
-      : [];
-  const laid = [...ears, ...FLAP_NAMES.map((flap) => closedFlaps[flap])];
+  const { made, flapRegions, closedFlaps } = folding;
+  const laid = FLAP_NAMES.flatMap((flap) => [
+    ...(isSide(flap) ? closedEars(made, flap, flapRegions[flap]) : []),
+    closedFlaps[flap],
+  ]);
   const whole = back(made);
   const edges = halfPlanesOf(whole);
   const onBack = laid.map((polygon) => clip(polygon, edges));
