@@ -60,16 +60,24 @@ export async function checkFiles(
   host: Host,
 ): Promise<Compilation<CheckedRecipe>> {
   const length = files.reduce((sum, { input }) => sum + input.source.text.length, 0);
-  const others = Math.floor(length / WORTH_A_THREAD);
-  if (others > 0) return (await import('./check-together.js')).checkTogether(files, others, host);
+  if (length >= MUCH) {
+    const others = Math.floor(length / WORTH_A_THREAD);
+    return (await import('./check-together.js')).checkTogether(files, others, host);
+  }
   return checkOnly(
     files.map(({ input }) => input),
     reader(host, files),
   );
 }
 
-/** With less text, in UTF-16 units, another thread would take longer to start than the work takes. */
-const WORTH_A_THREAD = 50_000;
+/** So much text, in UTF-16 units, is checked some files at a time: what all come to would fill the memory. */
+const MUCH = 50_000;
+
+/**
+ * With less text for each, in UTF-16 units, threads are slower than one: each has to make the program fast for itself, and on two
+ * cores what does so is in the way of both (DEVELOPERS.md, decision 118).
+ */
+const WORTH_A_THREAD = 1_000_000;
 
 /** What a command works on: some of the envelopes, and what there is to say about them and about the files. */
 export interface Chosen {

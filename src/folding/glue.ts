@@ -136,23 +136,14 @@ function cutBack(
   made: AsMade,
   laid: FlapRecord<readonly HalfPlane[]>,
 ): readonly GlueLine[] {
-  const own = [...laid[on], ...(keepTo ? [keepTo] : [])];
-  const narrowed = movedInFor(line, width / 2);
+  const own = keepTo ? [...laid[on], keepTo] : laid[on];
   const [longest] = onto
     .flatMap((flap) => {
-      const inside = [...own, ...laid[flap]].map(narrowed);
-      const segment = clipSegment(line, inside);
+      const segment = clipSegment(line, [...own, ...laid[flap]], width / 2);
       return segment ? [{ ...segment, flap }] : [];
     })
     .sort((a, b) => distance(b.from, b.to) - distance(a.from, a.to));
   if (!longest) return [];
   const [from, to] = [foldOver(made, on, longest.from), foldOver(made, on, longest.to)];
   return [{ name, on, onto: longest.flap, from, to, width }];
-}
-
-/** Moves a half-plane in by as much as a strip with a given half width reaches across its middle line. */
-function movedInFor({ from, to }: Segment, halfWidth: number): (edge: HalfPlane) => HalfPlane {
-  const [x, y] = [to.x - from.x, to.y - from.y];
-  const reach = halfWidth / distance(from, to);
-  return ({ a, b, c }) => ({ a, b, c: c - reach * Math.abs(a * y - b * x) });
 }

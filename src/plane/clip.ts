@@ -22,6 +22,7 @@ export function clip(polygon: Polygon, halfPlanes: readonly HalfPlane[]): Polygo
   let result: readonly Point[] = polygon;
   for (const halfPlane of halfPlanes) {
     if (leaves(result, halfPlane)) result = inside(result, halfPlane);
+    if (result.length < 3) return [];
   }
   return tidy(result);
 }
@@ -42,16 +43,26 @@ function inside(polygon: Polygon, halfPlane: HalfPlane): readonly Point[] {
     if ((now < -ON_EDGE && then > ON_EDGE) || (now > ON_EDGE && then < -ON_EDGE)) {
       kept.push(between(here, next, now / (now - then)));
     }
-    [here, now] = [next, then];
+    here = next;
+    now = then;
   }
   return kept;
 }
 
-/** The part of a segment in all half-planes, or null. */
-export function clipSegment({ from, to }: Segment, halfPlanes: readonly HalfPlane[]): Segment | null {
-  let [start, end] = [0, 1];
+/** The part of a segment in all half-planes, or null; of a strip's middle line, that where all of its width is in them. */
+export function clipSegment(
+  { from, to }: Segment,
+  halfPlanes: readonly HalfPlane[],
+  halfWidth = 0,
+): Segment | null {
+  let start = 0;
+  let end = 1;
+  const [x, y] = [to.x - from.x, to.y - from.y];
+  const reach = halfWidth / (distance(from, to) || 1);
   for (const halfPlane of halfPlanes) {
-    const [atFrom, atTo] = [outside(halfPlane, from), outside(halfPlane, to)];
+    const across = reach * Math.abs(halfPlane.a * y - halfPlane.b * x);
+    const atFrom = outside(halfPlane, from) + across;
+    const atTo = outside(halfPlane, to) + across;
     if (atFrom > ON_EDGE && atTo > ON_EDGE) return null;
     if (atFrom > ON_EDGE) start = Math.max(start, atFrom / (atFrom - atTo));
     else if (atTo > ON_EDGE) end = Math.min(end, atFrom / (atFrom - atTo));

@@ -1,4 +1,4 @@
-import { distance, type Point, type Segment, turn } from './point.js';
+import type { Point, Segment } from './point.js';
 
 /** Corners in order, counter-clockwise, the first not repeated; fewer than three bound nothing. */
 export type Polygon = readonly Point[];
@@ -40,26 +40,31 @@ export const counterClockwise = (polygon: Polygon): Polygon =>
 
 /** Drops repeated corners, corners on a straight line, and spikes that run out and back. */
 export function tidy<Corner extends Point>(polygon: readonly Corner[]): readonly Corner[] {
+  if (polygon.length < 3) return [];
+  const first = needless(polygon, 0);
+  if (first === polygon.length) return polygon;
   const kept = [...polygon];
-  let before = kept.at(-1) as Corner;
-  for (let index = 0; index < kept.length && kept.length > 2; ) {
-    const here = kept[index] as Corner;
-    if (isNeedless(before, here, kept[index + 1] ?? (kept[0] as Corner))) {
-      kept.splice(index, 1);
-      index = Math.max(0, index - 2);
-      before = kept.at(index - 1) as Corner;
-    } else {
-      index++;
-      before = here;
-    }
-  }
-  return kept.length > 2 ? kept : [];
+  for (let at = first; at < kept.length && kept.length > 2; at = needless(kept, at - 2)) kept.splice(at, 1);
+  return kept.length < 3 ? [] : kept;
 }
 
-function isNeedless(before: Point, here: Point, after: Point): boolean {
-  const into = distance(before, here);
-  return (
-    into < SAME_POINT ||
-    Math.abs(turn(before, here, after)) < SAME_POINT * Math.max(into, distance(here, after))
-  );
+/** Where the first corner from there on is that may be dropped; the polygon's length if there is none. */
+function needless(polygon: Polygon, from: number): number {
+  let index = Math.max(0, from);
+  let before = polygon.at(index - 1) as Point;
+  for (; index < polygon.length; index++) {
+    const here = polygon[index] as Point;
+    const after = polygon[index + 1] ?? (polygon[0] as Point);
+    // Written out, and squared, since it is asked of every corner of all that is clipped.
+    const inX = here.x - before.x;
+    const inY = here.y - before.y;
+    const outX = after.x - here.x;
+    const outY = after.y - here.y;
+    const into = inX * inX + inY * inY;
+    const turn = inX * outY - inY * outX;
+    if (into < SAME_POINT ** 2) break;
+    if (turn * turn < SAME_POINT ** 2 * Math.max(into, outX * outX + outY * outY)) break;
+    before = here;
+  }
+  return index;
 }
