@@ -136,14 +136,15 @@ function cutBack(
   made: AsMade,
   laid: FlapRecord<readonly HalfPlane[]>,
 ): readonly GlueLine[] {
-  const own = keepTo ? [...laid[on], keepTo] : laid[on];
+  const own = clipSegment(line, keepTo ? [...laid[on], keepTo] : laid[on], width / 2);
   const [longest] = onto
-    .flatMap((flap) => {
-      const segment = clipSegment(line, [...own, ...laid[flap]], width / 2);
-      return segment ? [{ ...segment, flap }] : [];
-    })
-    .sort((a, b) => distance(b.from, b.to) - distance(a.from, a.to));
-  if (!longest) return [];
-  const [from, to] = [foldOver(made, on, longest.from), foldOver(made, on, longest.to)];
-  return [{ name, on, onto: longest.flap, from, to, width }];
+    .map((flap) => ({ flap, over: own && clipSegment(own, laid[flap], width / 2) }))
+    .sort((a, b) => lengthOf(b.over) - lengthOf(a.over));
+  if (!longest?.over) return [];
+  const { flap, over } = longest;
+  return [
+    { name, on, onto: flap, from: foldOver(made, on, over.from), to: foldOver(made, on, over.to), width },
+  ];
 }
+
+const lengthOf = (segment: Segment | null): number => (segment ? distance(segment.from, segment.to) : -1);

@@ -34,13 +34,15 @@ export const within = (flap: FlapName, at: number): HalfPlane => ({
 });
 
 /** Where each flap ends, with its wall. */
-export const flapRegions = (made: AsMade, caliper: number): Folding['flapRegions'] =>
-  eachFlap((flap) => flapRegion(made, flap, caliper));
+export function flapRegions(made: AsMade, caliper: number): Folding['flapRegions'] {
+  const blank = blankOutline(made);
+  return eachFlap((flap) => flapRegion(made, blank, flap, caliper));
+}
 
-function flapRegion(made: AsMade, flap: FlapName, caliper: number): readonly RoundedCorner[] {
+function flapRegion(made: AsMade, blank: Polygon, flap: FlapName, caliper: number): readonly RoundedCorner[] {
   const { cut, radius } = made.tips[flap];
   const tipAt = outerScoreAt(made, flap) + pointedHeight(made, flap) - cut;
-  const region = clip(blankOutline(made), [
+  const region = clip(blank, [
     beyond(flap, firstScoreAt(made, flap)),
     ...besideCorners(made, flap, caliper),
     within(flap, tipAt),

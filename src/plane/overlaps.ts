@@ -15,7 +15,8 @@ export function overlaps(all: readonly Polygon[], noise: number): Overlaps {
   const polygons = all.filter(({ length }) => length > 2);
   const edges = polygons.map(halfPlanesOf);
   const look = (region: Polygon | null, from: number): Overlaps => {
-    let [covered, deepest] = [0, 0];
+    let covered = 0;
+    let deepest = 0;
     for (let index = from; index < polygons.length; index++) {
       const common = region ? clip(region, edges[index] ?? []) : (polygons[index] ?? []);
       if (common.length === 0) continue;

@@ -1,4 +1,4 @@
-import { between, type Point } from './point.js';
+import type { Point } from './point.js';
 import type { Polygon } from './polygon.js';
 
 /** A stretch of a line, `from <= to`. */
@@ -9,13 +9,17 @@ export interface Interval {
 
 /** Where an upright line at `x` meets a polygon (lowest to highest), or null where it passes by. */
 export function sectionAt(polygon: Polygon, x: number): Interval | null {
-  const heights = polygon.flatMap((here, index) => {
+  let from = Infinity;
+  let to = -Infinity;
+  polygon.forEach((here, index) => {
     const next = polygon[(index + 1) % polygon.length] as Point;
-    if (Math.min(here.x, next.x) > x || Math.max(here.x, next.x) < x) return [];
-    if (here.x === next.x) return [here.y, next.y];
-    return [between(here, next, (x - here.x) / (next.x - here.x)).y];
+    if ((here.x < x && next.x < x) || (here.x > x && next.x > x)) return;
+    const isUpright = here.x === next.x;
+    const y = isUpright ? here.y : here.y + ((next.y - here.y) * (x - here.x)) / (next.x - here.x);
+    from = Math.min(from, y, isUpright ? next.y : y);
+    to = Math.max(to, y, isUpright ? next.y : y);
   });
-  return heights.length > 0 ? { from: Math.min(...heights), to: Math.max(...heights) } : null;
+  return from <= to ? { from, to } : null;
 }
 
 /** What two stretches have in common, or null. */

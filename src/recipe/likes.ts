@@ -189,9 +189,9 @@ function said(
   const adds = new Map(added);
   const states = (entry: Entry | undefined): boolean => (entry?.state ?? 'default') !== 'default';
   return BOTH_WAYS.flatMap(([here, there]) => {
-    const stated = here.every((name) => states(nearer.get(name)));
-    const complete = there.every((name) => states(nearer.get(name)) || states(adds.get(name)));
-    return stated && complete ? there.filter((name) => states(adds.get(name))) : [];
+    if (!here.every((name) => states(nearer.get(name)))) return [];
+    const isComplete = there.every((name) => states(nearer.get(name)) || states(adds.get(name)));
+    return isComplete ? there.filter((name) => states(adds.get(name))) : [];
   });
 }
 

@@ -46,6 +46,7 @@ export const postClass: Rule = { problem, quietAfter: ['square-blank', 'creases-
 /** Each class that the recipe names and that does not simply take it. */
 function check(subject: Subject): readonly Finding[] {
   const { post, expectsPost } = subject.envelope;
+  if (post.value.length + expectsPost.length === 0) return [];
   const expected = expectsPost.map((each) => [each.post, expectedAt(subject, each)] as const);
   const named = post.value.map((each) => [each.post, namedAt(subject, each)] as const);
   const piece = closedPiece(subject.facts);

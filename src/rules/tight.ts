@@ -38,10 +38,11 @@ function check(subject: Subject, found: ReadonlySet<string>): readonly Finding[]
     const explained = [rule.problem.name, ...rule.quietAfter, ...sharedWith].some((name) =>
       reported.has(name),
     );
-    const tightest = margins
+    if (explained) return [];
+    const [tightest] = margins
       .filter((margin) => isTight(margin, subject))
-      .sort((a, b) => beyond(a, subject) - beyond(b, subject))[0];
-    if (explained || !tightest) return [];
+      .sort((a, b) => beyond(a, subject) - beyond(b, subject));
+    if (!tightest) return [];
     reported.add(rule.problem.name);
     return [finding(rule.problem.name, tightest, subject)];
   });
