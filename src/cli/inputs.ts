@@ -33,6 +33,7 @@ export async function readInputs(host: Host, paths: readonly string[]): Promise<
   for (const path of paths.length === 0 ? ['.'] : paths) {
     const { places, troubles: met } = path === INPUT ? FROM_INPUT : placesOf(host, path);
     for (const each of met) troubles.add(each);
+    const rootOf = rootsUnder(host, path);
     for (const place of places) {
       const id = realPlace(host, place);
       if (files.has(id) || limits.has(id)) continue;
@@ -40,7 +41,7 @@ export async function readInputs(host: Host, paths: readonly string[]): Promise<
       if (read.kind === 'unreadable') troubles.add(trouble(place, read.reason));
       else if (read.kind === 'too-large')
         limits.set(id, tooLong(source(nameOf(place), ''), read.bytes, 'bytes'));
-      else files.set(id, placed(host, path, place, id, read));
+      else files.set(id, placed(place, id, read, rootOf(dirname(id))));
     }
   }
   return { files: [...files.values()], limits: [...limits.values()], troubles: [...troubles] };
@@ -86,13 +87,19 @@ const realPlace = (host: Host, place: string): string =>
 /** A path as messages show it. */
 const nameOf = (place: string): string => shown(normalize(place));
 
-/** A file's root is looked for from where it really is; failing that it is the folder that was given. */
-function placed(host: Host, given: string, place: string, id: string, { text, mark }: MarkedText): GivenFile {
-  const folder = dirname(id);
-  const otherwise = host.kind(given) === 'folder' ? (host.realPath(given) ?? folder) : folder;
-  return {
-    input: { id, source: source(nameOf(place), text) },
-    root: projectRoot(host, folder, otherwise),
-    mark,
+const placed = (place: string, id: string, { text, mark }: MarkedText, root: string): GivenFile => ({
+  input: { id, source: source(nameOf(place), text) },
+  root,
+  mark,
+});
+
+/** The root of the files in a folder: looked for, once, from where that really is; failing that it is the folder that was given. */
+function rootsUnder(host: Host, given: string): (folder: string) => string {
+  const known = new Map<string, string>();
+  const otherwise = host.kind(given) === 'folder' ? host.realPath(given) : null;
+  return (folder) => {
+    const root = known.get(folder) ?? projectRoot(host, folder, otherwise ?? folder);
+    known.set(folder, root);
+    return root;
   };
 }
