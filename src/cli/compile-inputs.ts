@@ -13,6 +13,7 @@ import { nearest } from '../text/nearest.js';
 import { visible } from '../text/visible.js';
 import type { Arguments } from './arguments.js';
 import { complain, type ExitCode, type Option } from './command.js';
+import { checkTogether } from './check-together.js';
 import { type Inputs, readInputs } from './inputs.js';
 import { didYouMean } from './words.js';
 
@@ -62,7 +63,7 @@ export async function checkFiles(
   const length = files.reduce((sum, { input }) => sum + input.source.text.length, 0);
   if (length >= MUCH) {
     const others = Math.floor(length / WORTH_A_THREAD);
-    return (await import('./check-together.js')).checkTogether(files, others, host);
+    return checkTogether(files, others, host);
   }
   return checkOnly(
     files.map(({ input }) => input),

@@ -1,20 +1,17 @@
 import { nodeHost } from '../host/node-host.js';
 import type { Host } from '../host/host.js';
 import { whyNot } from '../host/why-not.js';
-import type * as CheckTogether from './check-together.js';
+import { checkTurns } from './check-together.js';
 import type { LeafResult, LeafTask } from './catalogue/leaf-work.js';
 import { complain } from './command.js';
 import { run } from './run.js';
 
-export { nodeHost, run };
+/** `checkTurns` is what a thread does beside another. */
+export { checkTurns, nodeHost, run };
 
 /** What a thread does; loaded where there are threads. */
 export const leafWork = async (task: LeafTask, host: Host): Promise<LeafResult> =>
   (await import('./catalogue/leaf-work.js')).leafWork(task, host);
-
-/** What a thread does beside another; loaded where there is one. */
-export const checkTurns = async (...given: Parameters<typeof CheckTogether.checkTurns>): Promise<void> =>
-  (await import('./check-together.js')).checkTurns(...given);
 
 /** Runs plica as this process: the only place that gives it an exit code. */
 export async function main(): Promise<void> {

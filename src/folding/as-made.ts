@@ -2,7 +2,7 @@ import { roundToStep } from '../measure/ruler.js';
 import type { Envelope } from '../recipe/recipe.js';
 import { wishedBlank } from './blank.js';
 import { tips } from './flaps.js';
-import { FLAP_NAMES, type AsMade, type FlapName, type FlapRecord, type ScoreLine } from './folding.js';
+import { type AsMade, eachFlap, type FlapRecord, type ScoreLine } from './folding.js';
 import { markFor, scoreFromMark, secondScores } from './scores.js';
 
 /**
@@ -49,8 +49,5 @@ function firstScores(envelope: Envelope, diagonal: number, step: number): FlapRe
     seal: envelope.sealMark.value ?? markFor((diagonal - height) / 2 + shift, step),
     bottom: envelope.bottomMark.value ?? markFor((diagonal - height) / 2 - shift, step),
   };
-  return Object.fromEntries(FLAP_NAMES.map((flap: FlapName) => [flap, scoreFromMark(marks[flap])])) as Record<
-    FlapName,
-    ScoreLine
-  >;
+  return eachFlap((flap) => scoreFromMark(marks[flap]));
 }
