@@ -10,8 +10,25 @@ const { show } = glyphsOf(begun);
 const signs = (characters: string) =>
   fc.string({ unit: fc.constantFrom(...characters), minLength: 1, maxLength: 9 });
 
+/** As lengths stand in a line, not to be parted. */
+const length = fc
+  .array(
+    fc.constantFrom('11', '1⁄4', '×', '8', '15⁄16', 'in', 'mm', 'cm', '(215.9', '139.7', 'mm),', 'To', 'AV'),
+    {
+      minLength: 1,
+      maxLength: 7,
+    },
+  )
+  .map((words) => words.join('\u00a0'));
+
 test.each(['regular', 'bold'] as const)('figures are set as the font shapes them whole: %s', (weight) => {
-  const anyFigures = fc.oneof(signs('0123456789'), signs('0123456789.,/×- '), signs('1174/'));
+  const anyFigures = fc.oneof(
+    signs('0123456789'),
+    signs('0123456789.,/×-() \u00a0'),
+    signs('1174/'),
+    signs('(1.7)'),
+    length,
+  );
   fc.assert(
     fc.property(anyFigures, (figures) => {
       begun.pdf.font(weight);

@@ -91,7 +91,7 @@ function shown(glyphs: readonly Glyph[]): Shown {
  * A word of figures. A book has no end of them; the font joins no two of their signs and places each by the next alone, so they are
  * set from pairs.
  */
-const FIGURES = /^[\d.,/×-]+ ?$/;
+const FIGURES = /^[\d.,/×()-]+[ \u00a0]?$/;
 
-/** A word with the space after it. */
-const WORDS = /[^ \t]*[ \t]|[^ \t]+$/g;
+/** A word with the space after it, of either kind: the font places what follows a space by itself. */
+const WORDS = /[^ \t\u00a0]*[ \t\u00a0]|[^ \t\u00a0]+$/g;
