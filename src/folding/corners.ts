@@ -29,14 +29,23 @@ export const endOf = (flap: FlapName, neighbour: FlapName): FlapName => (isSide(
  * The half-planes that keep a flap (with its wall) off its corner pieces on both sides: an end flap ends at the side
  * scores and leans in where there is a notch; a side flap stands back from a notch and keeps a folded ear.
  */
-export const besideCorners = (made: AsMade, flap: FlapName, caliper: number): readonly HalfPlane[] =>
-  NEIGHBOURS[flap].flatMap((neighbour) => {
-    const notched = treatmentAt(made, endOf(flap, neighbour)) === 'notched';
-    const [n, m] = [OUTWARD[flap], OUTWARD[neighbour]];
-    const limit = firstScoreAt(made, neighbour);
-    if (isSide(flap)) return notched ? [{ a: m.x, b: m.y, c: limit - standBack(caliper) }] : [];
-    const upright = { a: m.x, b: m.y, c: limit };
-    if (!notched) return [upright];
-    const leanFrom = outerScoreAt(made, flap) + standBack(caliper);
-    return [upright, { a: m.x + n.x / LEAN, b: m.y + n.y / LEAN, c: limit + leanFrom / LEAN }];
-  });
+export function besideCorners(made: AsMade, flap: FlapName, caliper: number): readonly HalfPlane[] {
+  const [one, other] = NEIGHBOURS[flap];
+  return [...besideCorner(made, flap, one, caliper), ...besideCorner(made, flap, other, caliper)];
+}
+
+function besideCorner(
+  made: AsMade,
+  flap: FlapName,
+  neighbour: FlapName,
+  caliper: number,
+): readonly HalfPlane[] {
+  const notched = treatmentAt(made, endOf(flap, neighbour)) === 'notched';
+  const [n, m] = [OUTWARD[flap], OUTWARD[neighbour]];
+  const limit = firstScoreAt(made, neighbour);
+  if (isSide(flap)) return notched ? [{ a: m.x, b: m.y, c: limit - standBack(caliper) }] : [];
+  const upright = { a: m.x, b: m.y, c: limit };
+  if (!notched) return [upright];
+  const leanFrom = outerScoreAt(made, flap) + standBack(caliper);
+  return [upright, { a: m.x + n.x / LEAN, b: m.y + n.y / LEAN, c: limit + leanFrom / LEAN }];
+}

@@ -32,10 +32,11 @@ export function cover(
   folding: Pick<Folding, 'made' | 'flapRegions' | 'closedFlaps' | 'pieces'>,
 ): Pick<Folding, 'layers' | 'bare'> {
   const { made, flapRegions, closedFlaps } = folding;
-  const laid = FLAP_NAMES.flatMap((flap) => [
-    ...(isSide(flap) ? closedEars(made, flap, flapRegions[flap]) : []),
-    closedFlaps[flap],
-  ]);
+  const laid: Polygon[] = [];
+  for (const flap of FLAP_NAMES) {
+    if (isSide(flap)) laid.push(...closedEars(made, flap, flapRegions[flap]));
+    laid.push(closedFlaps[flap]);
+  }
   const whole = back(made);
   const edges = halfPlanesOf(whole);
   const onBack = laid.map((polygon) => clip(polygon, edges));

@@ -71,7 +71,9 @@ export function glueLines(
     ...(envelope.fasten.value === 'glue' ? sealStrips(made, width, under) : []),
   ];
   const laid = eachFlap((flap) => halfPlanesOf(closedFlaps[flap]));
-  return wishes.flatMap((wish) => cutBack(wish, width, made, laid));
+  const lines: GlueLine[] = [];
+  for (const wish of wishes) lines.push(...cutBack(wish, width, made, laid));
+  return lines;
 }
 
 /** On the bottom flap along a slanted edge, 1 mm in, beginning one tape width from the side fold. */

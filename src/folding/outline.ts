@@ -56,7 +56,8 @@ function flapRegion(made: AsMade, blank: Polygon, flap: FlapName, caliper: numbe
 
 /** The outline that is cut: the flaps' outlines joined at the face's corners, with true arcs. */
 export function cutOutline(made: AsMade, regions: Folding['flapRegions'], caliper: number): Path {
-  const corners = AROUND.flatMap((flap) => freeEdge(made, flap, regions[flap], caliper));
+  const corners: RoundedCorner[] = [];
+  for (const flap of AROUND) corners.push(...freeEdge(made, flap, regions[flap], caliper));
   return roundedPath(tidy(corners));
 }
 

@@ -49,13 +49,14 @@ export const placeFor = (
 
 /** In a size or a list, a bare number takes the unit of the next item that is one number with a unit. */
 function carriedUnits(items: readonly ItemNode[]): ReadonlyMap<NumberNode, UnitNode> {
-  const parts = items.flatMap((item) => (item.kind === 'size' ? [item.first, item.second] : [item]));
   const carried = new Map<NumberNode, UnitNode>();
   let unit: UnitNode | null = null;
-  for (const part of parts.reverse()) {
-    if (part.kind !== 'number') continue;
-    if (part.unit) unit = part.unit;
-    else if (unit) carried.set(part, unit);
+  for (const item of items.toReversed()) {
+    for (const part of item.kind === 'size' ? [item.second, item.first] : [item]) {
+      if (part.kind !== 'number') continue;
+      if (part.unit) unit = part.unit;
+      else if (unit) carried.set(part, unit);
+    }
   }
   return carried;
 }

@@ -14,7 +14,7 @@ import { linerFits } from './liner-fits.js';
 import { type Look, mend } from './mend.js';
 import { oppositeScores } from './opposite-scores.js';
 import { postClass } from './post-class.js';
-import type { Rule } from './rule.js';
+import type { Finding, Rule } from './rule.js';
 import { seamHolds } from './seam-holds.js';
 import { sheetHoldsBlank } from './sheet-holds-blank.js';
 import { squareBlank } from './square-blank.js';
@@ -55,10 +55,12 @@ export const severitiesOf = (envelope: Envelope, folding: Folding, facts: Facts)
 
 const look: Look = (subject, which) => {
   const found = new Set<string>();
-  return RULES.flatMap((rule) => {
-    if (rule.quietAfter.some((name) => found.has(name))) return [];
+  const all: Finding[] = [];
+  for (const rule of RULES) {
+    if (rule.quietAfter.some((name) => found.has(name))) continue;
     const findings = rule.check(subject, found);
     if (findings.length > 0 && which === 'said') found.add(rule.problem.name);
-    return findings;
-  });
+    all.push(...findings);
+  }
+  return all;
 };

@@ -34,18 +34,20 @@ export const tight: Rule = { problem, quietAfter: ['square-blank'], check };
 /** For each rule that is content with what is made, the margin that loses most in the worst case of the hand. */
 function check(subject: Subject, found: ReadonlySet<string>): readonly Finding[] {
   const reported = new Set(found);
-  return MARGINS.flatMap(({ rule, margins, sharedWith }): readonly Finding[] => {
+  const findings: Finding[] = [];
+  for (const { rule, margins, sharedWith } of MARGINS) {
     const explained = [rule.problem.name, ...rule.quietAfter, ...sharedWith].some((name) =>
       reported.has(name),
     );
-    if (explained) return [];
+    if (explained) continue;
     const [tightest] = margins
       .filter((margin) => isTight(margin, subject))
       .sort((a, b) => beyond(a, subject) - beyond(b, subject));
-    if (!tightest) return [];
+    if (!tightest) continue;
     reported.add(rule.problem.name);
-    return [finding(rule.problem.name, tightest, subject)];
-  });
+    findings.push(finding(rule.problem.name, tightest, subject));
+  }
+  return findings;
 }
 
 /** What is left over the limit in the worst case. */
