@@ -60,10 +60,8 @@ function needless(polygon: Polygon, from: number): number {
     const inY = here.y - before.y;
     const outX = after.x - here.x;
     const outY = after.y - here.y;
-    const into = inX * inX + inY * inY;
-    const turn = inX * outY - inY * outX;
-    if (into < SAME_POINT ** 2) break;
-    if (turn * turn < SAME_POINT ** 2 * Math.max(into, outX * outX + outY * outY)) break;
+    const longest = Math.max(inX * inX + inY * inY, outX * outX + outY * outY);
+    if ((inX * outY - inY * outX) ** 2 <= SAME_POINT ** 2 * longest) break;
     before = here;
   }
   return index;

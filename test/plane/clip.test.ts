@@ -94,4 +94,23 @@ describe('a cut', () => {
     expect(clipSegment(along, halfPlanesOf(SQUARE))).toEqual(along);
     expect(clipSegment({ from: at(12, 5), to: at(10, 5) }, halfPlanesOf(SQUARE))).toBeNull();
   });
+
+  test('of a strip leaves the middle line where both of its sides are inside', () => {
+    // The slope falls by 3 in 4: what reaches half a unit up meets it 2/3 sooner.
+    const slope = halfPlanesOf(TRIANGLE);
+    const line = { from: at(-5, 2), to: at(15, 2) };
+    expect(clipSegment(line, slope)).toEqual({ from: at(1, 2), to: at(expect.closeTo(11 / 3, 9), 2) });
+    expect(clipSegment(line, slope, 0.5)).toEqual({ from: at(1, 2), to: at(expect.closeTo(3, 9), 2) });
+    expect(clipSegment(line, slope, 1.01)).toBeNull();
+    // Square to an edge it ends at the edge, however broad it is.
+    const upright = { from: at(3, 12), to: at(3, -2) };
+    expect(clipSegment(upright, halfPlanesOf(SQUARE), 3)).toEqual({ from: at(3, 10), to: at(3, 0) });
+    expect(clipSegment(upright, halfPlanesOf(SQUARE), 3.5)).toBeNull();
+  });
+
+  test('of a strip without a length is the strip, or nothing', () => {
+    const spot = { from: at(5, 5), to: at(5, 5) };
+    expect(clipSegment(spot, halfPlanesOf(SQUARE), 1)).toEqual(spot);
+    expect(clipSegment({ from: at(11, 5), to: at(11, 5) }, halfPlanesOf(SQUARE), 1)).toBeNull();
+  });
 });

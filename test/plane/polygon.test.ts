@@ -32,6 +32,7 @@ test('the box about points has their least and greatest coordinates; about none 
 test('what bounds nothing once it is tidy is nothing', () => {
   expect(tidy([at(0, 0), at(10, 0)])).toEqual([]);
   expect(tidy([at(0, 0), at(10, 0), at(5, 0)])).toEqual([]);
+  expect(tidy([at(3, 3), at(3, 3), at(3, 3)])).toEqual([]);
 });
 
 test('noise is told from corners by how far it stands off, not by how long the edges are', () => {

@@ -10,6 +10,7 @@ import { repeated, unknownName, wrongKind } from '../problems.js';
 import { quote, quoteText } from '../quote.js';
 import type { CornerTreatment } from '../recipe.js';
 import { anyOf, undeclared } from '../meant/unknown-word.js';
+import { wordMeant } from '../meant/word-slips.js';
 
 export const text: Kind<string> = {
   wants: 'a string',
@@ -174,7 +175,7 @@ function choose<Word extends string>(item: ItemNode, offered: readonly Word[], p
   if (word === null) return null;
   const found = offered.find((each) => each === word.text);
   if (found !== undefined) return found;
-  const [near] = nearest(word.text, offered);
+  const near = wordMeant(word.text, offered) ?? nearest(word.text, offered)[0];
   const sure = offered.find((each) => each === word.text.toLowerCase());
   place.context.tell(
     report(unknownName, {
