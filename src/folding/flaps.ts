@@ -69,10 +69,11 @@ const clear = (across: number): number => Math.max(6, across / 10);
  * How high a seal or bottom flap may stand: whole, unless its point would pass the face in the worst case. Then the
  * bottom flap stops clear of the opposite fold and the seal flap covers two thirds of the face.
  */
-function endTarget(flap: FlapName, { tolerance }: Envelope, { face, ...made }: Scores): number {
+function endTarget(flap: FlapName, { tolerance }: Envelope, made: Scores): number {
+  const { height } = made.face;
   const whole = pointedHeight(made, flap);
-  if (whole + flapStopLoss(tolerance.value, false) <= face.height) return whole;
-  return flap === 'seal' ? (face.height * 2) / 3 : face.height - clear(face.height);
+  if (whole + flapStopLoss(tolerance.value, false) <= height) return whole;
+  return flap === 'seal' ? (height * 2) / 3 : height - clear(height);
 }
 
 /**

@@ -172,11 +172,14 @@ export function gather(chain: readonly Block[]): Gathered {
 export function merged(layers: readonly Layer[]): ReadonlyMap<PropertyName, Copied> {
   const entries = new Map<PropertyName, Copied>();
   for (const { from, entries: own } of layers) {
-    const added = ([...own] as [PropertyName, Entry][]).filter(
-      ([name]) => !entries.has(name) && (from === null || PROPERTIES[name].copied),
-    );
-    const dropped = new Set(said(entries, added));
-    for (const [name, entry] of added) if (!dropped.has(name)) entries.set(name, { ...entry, from });
+    const added = new Map<PropertyName, Entry>();
+    for (const [name, entry] of own as ReadonlyMap<PropertyName, Entry>) {
+      if (!entries.has(name) && (from === null || PROPERTIES[name].copied)) added.set(name, entry);
+    }
+    const dropped = said(entries, added);
+    for (const [name, { state, value, span }] of added) {
+      if (!dropped.includes(name)) entries.set(name, { state, value, span, from });
+    }
   }
   return entries;
 }
@@ -184,9 +187,8 @@ export function merged(layers: readonly Layer[]): ReadonlyMap<PropertyName, Copi
 /** What of a farther block's entries nearer ones already say in another way. */
 function said(
   nearer: ReadonlyMap<PropertyName, Copied>,
-  added: readonly (readonly [PropertyName, Entry])[],
+  adds: ReadonlyMap<PropertyName, Entry>,
 ): readonly PropertyName[] {
-  const adds = new Map(added);
   const states = (entry: Entry | undefined): boolean => (entry?.state ?? 'default') !== 'default';
   return BOTH_WAYS.flatMap(([here, there]) => {
     if (!here.every((name) => states(nearer.get(name)))) return [];
