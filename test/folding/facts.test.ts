@@ -20,6 +20,8 @@ import type { Envelope, Paper } from '../../src/recipe/recipe.js';
 import { envelope, type Wishes } from '../support/envelopes.js';
 
 const NOTCHED = { bottom: 'notched', seal: 'notched' } as const;
+const FOLDED = { bottom: 'folded', seal: 'folded' } as const;
+const CUT_50 = { kind: 'blunt', cut: 50, radius: 0 } as const;
 
 const made = (wishes: Wishes, more: Partial<Envelope> = {}) => {
   const stated = { ...envelope(wishes), ...more };
@@ -438,8 +440,35 @@ describe('the back', () => {
     }
   });
 
+  test.each<[string, Wishes, number]>([
+    ['pointed flaps', {}, 3],
+    [
+      'sides cut so short that no flap lies over two others',
+      { shift: 8, sides: CUT_50, corners: NOTCHED },
+      2,
+    ],
+    [
+      'the same with ears, each between its side flap and the flap over both',
+      { shift: 8, sides: CUT_50, corners: FOLDED },
+      3,
+    ],
+  ])('as many layers as a grid of points says: %s', (_, wishes, layers) => {
+    const { folding, facts } = made(wishes);
+    const { face, faceCentre } = folding.made;
+    const over = folding.pieces.flatMap(({ folded }) => (folded ? [folded] : []));
+    const counts = new Map<number, number>();
+    for (let x = 0.25; x < face.width; x += 0.5)
+      for (let y = 0.25; y < face.height; y += 0.5) {
+        const at = { x: faceCentre.x - face.width / 2 + x, y: faceCentre.y - face.height / 2 + y };
+        const count = over.filter((piece) => isIn(piece, at)).length;
+        counts.set(count, (counts.get(count) ?? 0) + 0.25);
+      }
+    const deep = [...counts].filter(([, area]) => area > 1).map(([count]) => count);
+    expect(Math.max(...deep)).toBe(layers);
+    expect(facts.layers).toBe(layers);
+  });
+
   test('two seams and the flap: as many layers as lie over each other', () => {
-    const folded = { bottom: 'folded', seal: 'folded' } as const;
     const pointed = {
       flap: { kind: 'pointed' },
       bottom: { kind: 'pointed' },
@@ -447,11 +476,11 @@ describe('the back', () => {
     } as const;
     // Without any seam the flaps of a square only meet.
     expect(
-      made({ face: { width: 100, height: 100 }, seam: 0, step: 1e-6, corners: folded, ...pointed }).facts
+      made({ face: { width: 100, height: 100 }, seam: 0, step: 1e-6, corners: FOLDED, ...pointed }).facts
         .layers,
     ).toBe(1);
     expect(
-      made({ face: { width: 100, height: 100 }, seam: 12, corners: folded, ...pointed }).facts.layers,
+      made({ face: { width: 100, height: 100 }, seam: 12, corners: FOLDED, ...pointed }).facts.layers,
     ).toBe(4);
   });
 });
