@@ -70,6 +70,11 @@ test('an envelope that opens at the end glues its side flaps to each other', () 
   const { centreSeam, glue } = fold(envelope({ face: { width: 110, height: 155 } }));
   expect(centreSeam).toBe(true);
   expect(glue.map(({ name }) => name)).toContain('centre');
+  // The flap's own strips, which could lie on the bottom flap too, take the flap that holds them longest.
+  expect(glue.flatMap(({ name, onto }) => (name.startsWith('seal') ? [[name, onto]] : []))).toEqual([
+    ['seal-left', 'left'],
+    ['seal-right', 'right'],
+  ]);
 });
 
 test('half-planes of a flap give the flap back', () => {
