@@ -35,8 +35,8 @@ interface Told {
 const TURNS = 16;
 
 /**
- * Checks the envelopes of many files on this thread and at most `most` others (none, perhaps), some files at a time. Only where these are not clear
- * by themselves, this thread finds out what all of them mean together: it comes to the same as on one thread.
+ * Checks the envelopes of many files on this thread and at most `most` others (none, perhaps), some files at a time. Only where these
+ * are not clear by themselves, this thread finds out what all of them mean together: it comes to the same as on one thread.
  */
 export async function checkTogether(
   files: readonly PlacedFile[],

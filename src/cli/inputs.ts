@@ -93,7 +93,7 @@ const placed = (place: string, id: string, { text, mark }: MarkedText, root: str
   mark,
 });
 
-/** The root of the files in a folder: looked for, once, from where that really is; failing that it is the folder that was given. */
+/** The root of the files in a folder: looked for once, from where that really is; failing that it is the folder that was given. */
 function rootsUnder(host: Host, given: string): (folder: string) => string {
   const known = new Map<string, string>();
   const otherwise = host.kind(given) === 'folder' ? host.realPath(given) : null;

@@ -15,7 +15,10 @@ export interface Closure {
 /** Paper that a line of tape or glue needs besides its own width: about 1 mm on either side (common practice). */
 export const TAPE_CLEARANCE = 2;
 
-/** The seal flap's closure, on the upright line through its tip: over the bottom flap, and where that is too little in the worst case, over joined sides too. */
+/**
+ * The seal flap's closure, on the upright line through its tip: over the bottom flap, and where that is too little in the worst
+ * case, over joined sides too.
+ */
 export function closure(
   { tape, tolerance }: Envelope,
   made: AsMade,
