@@ -11,7 +11,9 @@ import { blankOutline, cutOutline, flapRegions } from './outline.js';
 import { pieces } from './pieces.js';
 
 /** Folds one envelope: rounds it to the ruler, cuts its outline, lays its flaps down, and looks what is bare. */
-export const fold = (envelope: Envelope): Folding => new Folded(envelope);
+export function fold(envelope: Envelope): Folding {
+  return new Folded(envelope);
+}
 
 /** A folding. Creases and pieces, which a check seldom asks for, are worked out when somebody does. */
 class Folded implements Folding {
