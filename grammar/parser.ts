@@ -10,6 +10,7 @@ import { layOut } from './layout/layout.js';
 import { lex } from './lexer.js';
 import { RecipeParser } from './recipe-parser.js';
 import { mostSlips } from './slip.js';
+import { strangerIn } from './stranger.js';
 
 export interface Parsed {
   readonly file: FileNode;
@@ -31,6 +32,8 @@ export function parse(source: Source): Parsed {
   const { length } = source.text;
   const unread = (diagnostics: readonly Diagnostic[]): Parsed => ({ file: empty, diagnostics, doubts: [] });
   if (length > LONGEST_TEXT) return unread([tooLong(source, length, 'characters')]);
+  const stranger = strangerIn(source);
+  if (stranger) return unread([stranger]);
   const lexed = lex(source);
   const laid = layOut(source, lexed.tokens);
   const slips = inOrder([...outside(lexed.diagnostics, laid.passed), ...laid.diagnostics]);

@@ -56,10 +56,20 @@ const isWide = ([first, second, third, fourth]: Uint8Array): boolean =>
 
 const UTF_16 = 'it is UTF-16, not UTF-8; save it as UTF-8';
 
-/** Names the encoding where its mark gives it away, else the first line that is at fault. */
+/** How files begin that are often beside a recipe (in hexadecimal digits). */
+const NO_TEXTS: readonly (readonly [signature: string, what: string])[] = [
+  ['255044462d', 'a PDF'],
+  ['89504e470d0a1a0a', 'a picture'],
+  ['ffd8ff', 'a picture'],
+  ['504b0304', 'a packed file'],
+];
+
+/** Names what it is where its first bytes give that away, else the first line that is at fault. */
 function notUtf8(bytes: Buffer): string {
-  const mark = bytes.toString('hex', 0, 2);
-  if (mark === 'fffe' || mark === 'feff') return UTF_16;
+  const begins = bytes.toString('hex', 0, 8);
+  if (begins.startsWith('fffe') || begins.startsWith('feff')) return UTF_16;
+  const [, what] = NO_TEXTS.find(([signature]) => begins.startsWith(signature)) ?? [];
+  if (what !== undefined) return `it is ${what}, and no text`;
   let line = 1;
   for (let start = 0; start < bytes.length; line++) {
     const end = bytes.indexOf(0x0a, start);

@@ -106,6 +106,25 @@ test('a file that is not UTF-8 names the line, and UTF-16 by its name', async ()
   });
 });
 
+test('what is made of a recipe, given for it, is told for what it is', async () => {
+  const built = await plica('build a.plica --emit all,facts --out out', { files: { 'a.plica': SOUND } });
+  const made = [...built.files].filter(([path]) => path.includes('/out/'));
+  expect(made.length).toBeGreaterThan(8);
+  for (const [path, bytes] of made) {
+    const { code, out, err } = await plica('check made', { files: { made: bytes } });
+    expect({ path, code }).toEqual({ path, code: path.endsWith('.pdf') ? 2 : 1 });
+    if (code === 2) expect(err).toBe('plica: made: it is a PDF, and no text\n');
+    else
+      expect(out).toMatch(
+        /^error\[syntax\]: this is .* \((?:SVG|DXF|JSON)\), not a recipe\n[^]*\n1 error\n$/,
+      );
+  }
+  const picture = Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a);
+  expect((await plica('check made', { files: { made: picture } })).err).toContain(
+    'it is a picture, and no text',
+  );
+});
+
 test('a byte order mark and carriage returns change nothing', async () => {
   const text = `\ufeff${SOUND.replaceAll('\n', '\r\n')}`;
   expect(await plica('check a.plica', { files: { 'a.plica': text } })).toMatchObject({ code: 0 });

@@ -1,0 +1,25 @@
+import type { Diagnostic } from '../src/diagnostics/diagnostic.js';
+import { report } from '../src/diagnostics/problem.js';
+import { syntax } from '../src/syntax/problems.js';
+import type { Source } from '../src/text/source.js';
+
+/** The finding about a text that begins as something else does, which would have a slip in every line; null: it may be a recipe. */
+export function strangerIn(source: Source): Diagnostic | null {
+  const [, what] = STRANGERS.find(([begins]) => begins.test(source.text)) ?? [];
+  if (what === undefined) return null;
+  const start = source.text.search(/\S/);
+  return report(syntax, {
+    message: `this is ${what}, not a recipe`,
+    at: { source, start, end: start + 1 },
+    why: 'what a file is shows in how it begins: a recipe with `units in` or `units mm`',
+    help: 'give the recipe that it was made from, a file that ends in `.plica`',
+  });
+}
+
+/** How what is often taken for a recipe begins, what `build` writes among it. */
+const STRANGERS: readonly (readonly [begins: RegExp, what: string])[] = [
+  [/^\s*<(?:\?xml|svg)\b/i, 'a drawing (SVG)'],
+  [/^\s*<(?:!doctype|html)\b/i, 'a page (HTML)'],
+  [/^\s*[{[]\s*["{[]/, 'data for a program (JSON)'],
+  [/^\s*(?:999\r?\n.*\r?\n\s*)?0\r?\n\s*SECTION\b/, 'a drawing (DXF)'],
+];
