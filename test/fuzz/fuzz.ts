@@ -44,7 +44,7 @@ export async function fuzz(args: readonly string[], counters: Counters): Promise
   const searched = await search(
     {
       broken: (text) => timed(text, slow, () => brokenTextLaws(text)),
-      brokenByMade: values.texts ? async () => [] : (text) => brokenOutputLaws(text),
+      brokenByMade: values.texts ? async () => [] : brokenOutputLaws,
       hasReached: reached.see,
     },
     { seeds, seed, goesOn: (done) => (seconds === null ? done < runs : elapsed() < seconds) },
@@ -85,7 +85,9 @@ function tell({ runs, kept }: Searched, reached: Reached): void {
 
 /** Lays down what breaks a law, and says where. */
 function report({ found }: Searched): number {
-  for (const { law, text } of found)
+  for (const { law, text, before } of found) {
     console.log(`broken: ${law}\n${layDown(CRASHES, text)}\n${JSON.stringify(text)}`);
+    if (before !== null) console.log(`after ${layDown(CRASHES, before)}`);
+  }
   return found.length > 0 ? 1 : 0;
 }

@@ -28,7 +28,7 @@ async function searchedWith(seed: number) {
 
 test('what lies behind several doors is found, and told in the shortest text', async () => {
   const { searched, rooms } = await searchedWith(1);
-  expect(searched.found).toEqual([{ law: 'no lining in a style', text: 'stylelinerinset' }]);
+  expect(searched.found).toEqual([{ law: 'no lining in a style', text: 'stylelinerinset', before: null }]);
   expect(rooms.get('attic')).toEqual({ run: 1, all: 1 });
 });
 
