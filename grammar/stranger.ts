@@ -11,12 +11,11 @@ export function strangerIn(source: Source): Diagnostic | null {
   return report(syntax, {
     message: `this is ${what}, not a recipe`,
     at: { source, start, end: start + 1 },
-    why: 'what a file is shows in how it begins: a recipe with `units in` or `units mm`',
-    help: 'give the recipe that it was made from, a file that ends in `.plica`',
+    help: 'give a recipe in its stead: it begins with `units in` or `units mm`',
   });
 }
 
-/** How what is often taken for a recipe begins, what `build` writes among it. */
+/** How what is often taken for a recipe begins, what `build` writes among it (DXF's group codes from memory). */
 const STRANGERS: readonly (readonly [begins: RegExp, what: string])[] = [
   [/^\s*<(?:\?xml|svg)\b/i, 'a drawing (SVG)'],
   [/^\s*<(?:!doctype|html)\b/i, 'a page (HTML)'],

@@ -56,7 +56,7 @@ const isWide = ([first, second, third, fourth]: Uint8Array): boolean =>
 
 const UTF_16 = 'it is UTF-16, not UTF-8; save it as UTF-8';
 
-/** How files begin that are often beside a recipe (in hexadecimal digits). */
+/** How files begin that are often beside a recipe, in hexadecimal digits: the signatures of PDF, PNG, JPEG and ZIP, from memory. */
 const NO_TEXTS: readonly (readonly [signature: string, what: string])[] = [
   ['255044462d', 'a PDF'],
   ['89504e470d0a1a0a', 'a picture'],

@@ -9,7 +9,7 @@ import { copiesOf } from '../../src/folding/copies.js';
 import { figureWords } from '../../src/folding/figure-words.js';
 import { FIGURES } from '../../src/folding/figures.js';
 import { fold } from '../../src/folding/fold.js';
-import { FLAP_NAMES, type FlapName } from '../../src/folding/folding.js';
+import { FLAP_NAMES, type FlapName, type Folding } from '../../src/folding/folding.js';
 import { markedScores } from '../../src/folding/marked-scores.js';
 import { measure } from '../../src/folding/measure.js';
 import { waste } from '../../src/folding/waste.js';
@@ -402,6 +402,20 @@ describe('the back', () => {
       2 ===
     1;
 
+  /** How much of the back lies under so many pieces, in mm², by points half a millimetre apart. */
+  function areasByLayers({ made: { face, faceCentre }, pieces }: Folding): ReadonlyMap<number, number> {
+    const STEP = 0.5;
+    const over = pieces.flatMap(({ folded }) => (folded ? [folded] : []));
+    const areas = new Map<number, number>();
+    for (let x = STEP / 2; x < face.width; x += STEP)
+      for (let y = STEP / 2; y < face.height; y += STEP) {
+        const at = { x: faceCentre.x - face.width / 2 + x, y: faceCentre.y - face.height / 2 + y };
+        const layers = over.filter((piece) => isIn(piece, at)).length;
+        areas.set(layers, (areas.get(layers) ?? 0) + STEP * STEP);
+      }
+    return areas;
+  }
+
   test.each<readonly [string, Wishes]>([
     ['side flaps cut far back', { sides: { kind: 'blunt', cut: 45, radius: 0 } }],
     [
@@ -423,14 +437,7 @@ describe('the back', () => {
   ])('what no flap covers is as large as a grid of points says: %s', (_, wishes) => {
     const { folding, facts } = made(wishes);
     const { face, faceCentre } = folding.made;
-    const over = folding.pieces.flatMap(({ folded }) => (folded ? [folded] : []));
-    const STEP = 0.5;
-    let bare = 0;
-    for (let x = STEP / 2; x < face.width; x += STEP)
-      for (let y = STEP / 2; y < face.height; y += STEP) {
-        const at = { x: faceCentre.x - face.width / 2 + x, y: faceCentre.y - face.height / 2 + y };
-        if (!over.some((piece) => isIn(piece, at))) bare += STEP * STEP;
-      }
+    const bare = areasByLayers(folding).get(0) ?? 0;
     expect(bare).toBeGreaterThan(50);
     expect(Math.abs(facts.margins.bareArea - bare)).toBeLessThan(bare * 0.02 + 5);
     expect(regionArea(folding.bare)).toBeCloseTo(facts.margins.bareArea, 6);
@@ -454,16 +461,7 @@ describe('the back', () => {
     ],
   ])('as many layers as a grid of points says: %s', (_, wishes, layers) => {
     const { folding, facts } = made(wishes);
-    const { face, faceCentre } = folding.made;
-    const over = folding.pieces.flatMap(({ folded }) => (folded ? [folded] : []));
-    const counts = new Map<number, number>();
-    for (let x = 0.25; x < face.width; x += 0.5)
-      for (let y = 0.25; y < face.height; y += 0.5) {
-        const at = { x: faceCentre.x - face.width / 2 + x, y: faceCentre.y - face.height / 2 + y };
-        const count = over.filter((piece) => isIn(piece, at)).length;
-        counts.set(count, (counts.get(count) ?? 0) + 0.25);
-      }
-    const deep = [...counts].filter(([, area]) => area > 1).map(([count]) => count);
+    const deep = [...areasByLayers(folding)].filter(([, area]) => area > 1).map(([count]) => count);
     expect(Math.max(...deep)).toBe(layers);
     expect(facts.layers).toBe(layers);
   });

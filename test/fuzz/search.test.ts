@@ -36,6 +36,18 @@ test('the same seed gives the same', async () => {
   expect(await searchedWith(7)).toEqual(await searchedWith(7));
 });
 
+test('what breaks in what is made is told with what was before it', async () => {
+  const { found } = await search(
+    {
+      broken: () => [],
+      brokenByMade: async (text, before) => (text !== before ? ['made alike'] : []),
+      hasReached: () => false,
+    },
+    { seeds, seed: 1, goesOn: (runs) => runs < 400 },
+  );
+  expect(found).toEqual([{ law: 'made alike', text: '', before: expect.stringContaining('envelope') }]);
+});
+
 test('a text is cut down to what matters', async () => {
   const text = 'a\nb\nlet x = 1/0 # there\nc\n';
   expect(await shrunk(text, (shorter) => shorter.includes('1/0'), 100)).toBe('1/0');
